@@ -1,0 +1,15 @@
+/**
+ * Engineering calculations for workshops that convert classic vehicles to electric drive.
+ *
+ * <p>Start with {@code org.wattwright.units.Measures} for quantities; each package page says what
+ * it holds and shows an example.
+ */
+module org.wattwright.core {
+  requires transitive java.measure;
+  requires tech.units.indriya;
+  requires commons.math3;
+  requires static org.jspecify;
+
+  exports org.wattwright.units;
+  exports org.wattwright.check;
+}
