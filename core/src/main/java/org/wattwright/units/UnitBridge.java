@@ -1,0 +1,103 @@
+package org.wattwright.units;
+
+import java.util.Locale;
+import javax.measure.Dimension;
+import javax.measure.IncommensurableException;
+import javax.measure.Quantity;
+import javax.measure.UnconvertibleException;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
+import javax.measure.quantity.Frequency;
+
+/**
+ * Between our units and those of other JSR 385 implementations. Loaded only when the first foreign
+ * unit is met or asked for, so that plain use never pays for loading the reference implementation.
+ */
+final class UnitBridge {
+  /** A foreign converter is taken as affine if a third point agrees to this relative difference. */
+  private static final double AFFINE_TOLERANCE = 1e-12;
+
+  private UnitBridge() {}
+
+  static <Q extends Quantity<Q>> Unit<Q> unitOf(NamedUnit<Q> unit) {
+    return ReferenceUnits.unitOf(unit);
+  }
+
+  /** Our unit for a foreign one: from the table if it is there, else derived on the spot. */
+  static <Q extends Quantity<Q>> NamedUnit<Q> namedUnit(Unit<Q> unit, Kind<Q> kind) {
+    NamedUnit<Q> known = ReferenceUnits.find(unit, kind);
+    return known != null ? known : derived(unit, kind);
+  }
+
+  /** A foreign quantity as one of ours, in the unit it has if we name that, else customary. */
+  static <Q extends Quantity<Q>> Measure<Q> read(Quantity<Q> quantity, Kind<Q> kind) {
+    rejectWrongScale(quantity, kind);
+    double value = quantity.getValue().doubleValue();
+    NamedUnit<Q> unit = namedUnit(quantity.getUnit(), kind);
+    Measure<Q> measure = Measure.of(value, unit);
+    return unit.isForeign() ? Measure.ofSi(measure.siValue(), kind) : measure;
+  }
+
+  /** A foreign quantity of a kind not known beforehand, for products and quotients. */
+  static Measure<?> readAny(Quantity<?> quantity) {
+    Unit<?> unit = quantity.getUnit();
+    if (unit.isCompatible(Kind.TEMPERATURE.siUnit().toUnit())
+        && quantity.getScale() == Quantity.Scale.ABSOLUTE) {
+      throw new ArithmeticException(
+          "an absolute temperature cannot be multiplied or divided: " + quantity);
+    }
+    double siValue =
+        unit.getSystemUnit().equals(unit)
+            ? quantity.getValue().doubleValue()
+            : converter(unit, unit.getSystemUnit(), "quantity")
+                .convert(quantity.getValue().doubleValue());
+    return unnamed(siValue, unit.getSystemUnit());
+  }
+
+  /** A quantity of a kind without a name. */
+  // The interface that Q stands for does not exist; Frequency is only a carrier for the compiler.
+  @SuppressWarnings("unchecked")
+  static Measure<?> unnamed(double siValue, Unit<?> siUnit) {
+    Kind<Frequency> kind = Kind.unnamed((Unit<Frequency>) siUnit);
+    return Measure.of(siValue, kind.siUnit());
+  }
+
+  static boolean sameDimension(Kind<?> first, Kind<?> second) {
+    return dimensionOf(first).equals(dimensionOf(second));
+  }
+
+  private static Dimension dimensionOf(Kind<?> kind) {
+    return kind.siUnit().toUnit().getDimension();
+  }
+
+  private static <Q extends Quantity<Q>> NamedUnit<Q> derived(Unit<Q> unit, Kind<Q> kind) {
+    UnitConverter converter = converter(unit, kind.siUnit().toUnit(), kind.name());
+    double atZero = converter.convert(0.0);
+    double scale = converter.convert(1.0) - atZero;
+    double atThousand = converter.convert(1000.0);
+    double expected = scale * 1000 + atZero;
+    if (!(Math.abs(atThousand - expected) <= AFFINE_TOLERANCE * Math.abs(expected))) {
+      throw InvalidInputException.of(kind.name(), "in a linear unit", unit.toString());
+    }
+    // For a purely proportional unit the single value is the better scale than a difference.
+    double numerator = atZero == 0 ? converter.convert(1.0) : scale;
+    return new NamedUnit<>(kind, unit.toString(), numerator, 1, atZero / numerator, "", unit);
+  }
+
+  private static UnitConverter converter(Unit<?> from, Unit<?> to, String field) {
+    try {
+      return from.getConverterToAny(to);
+    } catch (IncommensurableException | UnconvertibleException e) {
+      throw InvalidInputException.of(field, "in a unit convertible to " + to, from.toString());
+    }
+  }
+
+  private static void rejectWrongScale(Quantity<?> quantity, Kind<?> kind) {
+    if (kind.equals(Kind.TEMPERATURE) && quantity.getScale() == Quantity.Scale.RELATIVE) {
+      throw InvalidInputException.of(
+          kind.name(),
+          "an absolute temperature",
+          quantity + " on a " + quantity.getScale().name().toLowerCase(Locale.ROOT) + " scale");
+    }
+  }
+}
