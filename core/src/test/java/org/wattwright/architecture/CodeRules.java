@@ -10,6 +10,7 @@ import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.GeneralCodingRules;
 import java.text.DecimalFormatSymbols;
@@ -110,6 +111,8 @@ final class CodeRules {
           .areStatic()
           .and()
           .areNotPrivate()
+          .and()
+          .doNotHaveModifier(JavaModifier.SYNTHETIC)
           .should()
           .haveRawType(DescribedPredicate.describe("an array", JavaClass::isArray))
           .because("anybody could change its elements")
@@ -122,6 +125,9 @@ final class CodeRules {
           .and()
           .areDeclaredInClassesThat()
           .arePublic()
+          .and()
+          .areDeclaredInClassesThat()
+          .resideOutsideOfPackage(CoreCode.ROOT + ".internal..")
           .and()
           .areDeclaredInClassesThat()
           .haveSimpleNameNotEndingWith("Builder")
