@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -21,6 +22,9 @@ public final class JobFolder {
           "charge-current.csv",
           "modules.csv",
           "devices.csv");
+
+  /** Keys that describe the job and ask for nothing. */
+  private static final Set<String> DESCRIPTIONS = Set.of("title", "customer", "vehicle", "notes");
 
   private JobFolder() {}
 
@@ -44,7 +48,13 @@ public final class JobFolder {
     List<ModuleInput> modules = PartFiles.modules(folder, cells);
     List<DeviceInput> devices = PartFiles.devices(folder);
     return new JobInput(
-        title, customer, vehicle, notes, requirement, modules, devices, values.statements());
+        title, customer, vehicle, notes, requirement, modules, devices, stated(values));
+  }
+
+  private static List<Statement> stated(KeyValues values) {
+    return values.statements().stream()
+        .filter(statement -> !DESCRIPTIONS.contains(statement.what()))
+        .toList();
   }
 
   private static void rejectIncomplete(Path folder) {

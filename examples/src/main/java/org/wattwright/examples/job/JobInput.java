@@ -14,7 +14,7 @@ import java.util.List;
  * @param requirement what is asked of the pack
  * @param modules candidate module types, at least one
  * @param devices devices on the traction circuit, at least one
- * @param statements every line of {@code job.csv}, with its basis
+ * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
     String title,
@@ -35,7 +35,7 @@ public record JobInput(
    * @param requirement what is asked of the pack
    * @param modules candidate module types
    * @param devices devices on the traction circuit
-   * @param statements every line of {@code job.csv}
+   * @param statements every requirement of {@code job.csv}
    */
   public JobInput {
     modules = List.copyOf(modules);

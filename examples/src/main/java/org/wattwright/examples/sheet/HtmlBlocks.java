@@ -10,6 +10,9 @@ import org.wattwright.check.Step;
 final class HtmlBlocks implements BlockWriter {
   private static final int DEEPEST_HEADING = 6;
 
+  /** A table with more rows than these may be split over two pages. */
+  private static final int MOST_ROWS_UNBROKEN = 14;
+
   private final StringBuilder out;
   private int figures;
 
@@ -58,7 +61,7 @@ final class HtmlBlocks implements BlockWriter {
 
   @Override
   public void dataTable(DataTable table) {
-    line("<table>");
+    line(table.rows().size() <= MOST_ROWS_UNBROKEN ? "<table class=\"whole\">" : "<table>");
     if (!table.caption().isEmpty()) {
       line(HtmlText.element("caption", table.caption()));
     }

@@ -23,7 +23,7 @@ public final class HtmlSheet {
         .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
         .append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ")
         .append("style-src 'unsafe-inline'\">\n")
-        .append(HtmlText.element("title", sheet.title()))
+        .append("<title>" + HtmlText.escaped(sheet.title()) + "</title>")
         .append("\n<style>\n")
         .append(styles())
         .append("</style>\n</head>\n<body>\n<header>\n")
