@@ -76,6 +76,7 @@ public final class MarkdownTable {
       case '*' -> "\\*";
       case '_' -> "\\_";
       case '`' -> "\\`";
+      case '~' -> "\\~";
       case '[' -> "\\[";
       case ']' -> "\\]";
       case '\\' -> "\\\\";
