@@ -63,9 +63,15 @@ final class Decimal {
     return exact.round(new MathContext(ENOUGH_DIGITS, RoundingMode.HALF_EVEN));
   }
 
-  /** The double nearest to this one that has at most 15 digits; very large or small ones as is. */
-  static double toSafeDigits(double value) {
-    double size = Math.abs(value);
+  /** What a double lacks to the decimal that it was written as. */
+  static double roundingOf(double value) {
+    return decimal(value).subtract(new BigDecimal(value)).doubleValue();
+  }
+
+  /**
+   * Rounded so that a number of the given size has 15 digits; very large or small ones as they are.
+   */
+  static double toSafeDigits(double value, double size) {
     if (!(size >= 1e-7 && size < 1e15)) {
       return value;
     }

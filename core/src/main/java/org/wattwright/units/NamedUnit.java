@@ -33,6 +33,9 @@ public final class NamedUnit<Q extends Quantity<Q>> implements Serializable {
   private final transient double denominator;
   private final transient double zeroShift;
 
+  /** What the double of 273.15 lacks to 273.15. */
+  private final transient double zeroShiftRest;
+
   /** Units of one family step up and down with the size of a number; empty: never changed. */
   private final transient String family;
 
@@ -56,6 +59,7 @@ public final class NamedUnit<Q extends Quantity<Q>> implements Serializable {
     this.numerator = numerator;
     this.denominator = denominator;
     this.zeroShift = zeroShift;
+    this.zeroShiftRest = zeroShift == 0 ? 0 : Decimal.roundingOf(zeroShift);
     this.family = family;
     this.foreignUnit = foreignUnit;
   }
@@ -87,45 +91,47 @@ public final class NamedUnit<Q extends Quantity<Q>> implements Serializable {
   }
 
   double toSi(double value) {
-    return scaled(value + zeroShift, numerator, denominator);
+    if (zeroShift == 0) {
+      return scaled(value, 0, numerator, denominator);
+    }
+    double shifted = value + zeroShift;
+    double roundedShift = shifted - value;
+    double rest = (value - (shifted - roundedShift)) + (zeroShift - roundedShift) + zeroShiftRest;
+    return scaled(shifted, rest, numerator, denominator);
   }
 
   double fromSi(double siValue) {
-    double plain = scaled(siValue, denominator, numerator) - zeroShift;
-    boolean same = plain == siValue;
-    return same ? plain : shortestAlike(plain, siValue);
+    double plain = scaled(siValue, 0, denominator, numerator) - zeroShift;
+    return plain == siValue ? plain : shortestAlike(plain, siValue);
   }
 
   /**
-   * value · factor / divisor, rounded once: the rounding error of the product is carried along (T.
-   * J. Dekker, Numerische Mathematik 18 (1971) 224–242).
+   * (value + rest) · factor / divisor, rounded once: the rounding errors of the steps are carried
+   * along (T. J. Dekker, Numerische Mathematik 18 (1971) 224–242).
    */
-  private static double scaled(double value, double factor, double divisor) {
-    if (factor == 1) {
-      return value / divisor;
-    }
+  private static double scaled(double value, double rest, double factor, double divisor) {
     double product = value * factor;
-    if (divisor == 1 || !Double.isFinite(product)) {
+    if (!Double.isFinite(product)) {
       return product;
     }
-    double lostInProduct = Math.fma(value, factor, -product);
+    double productRest = Math.fma(value, factor, -product) + rest * factor;
     double quotient = product / divisor;
-    double remainder = Math.fma(-quotient, divisor, product) + lostInProduct;
+    double remainder = Math.fma(-quotient, divisor, product) + productRest;
     return quotient + remainder / divisor;
   }
 
   /** Among the numbers beside {@code plain} that convert to this SI value, the shortest. */
   private double shortestAlike(double plain, double siValue) {
-    double rounded = Decimal.toSafeDigits(plain);
-    if (toSi(rounded) == siValue) {
-      return rounded;
-    }
-    if (toSi(plain) == siValue) {
-      return plain;
-    }
+    double size = Math.abs(plain) + Math.abs(zeroShift);
     double above = Math.nextUp(plain);
     double below = Math.nextDown(plain);
-    return toSi(above) == siValue ? above : toSi(below) == siValue ? below : plain;
+    double[] candidates = {Decimal.toSafeDigits(plain, size), plain, above, below};
+    for (double candidate : candidates) {
+      if (toSi(candidate) == siValue) {
+        return candidate;
+      }
+    }
+    return plain;
   }
 
   double numerator() {

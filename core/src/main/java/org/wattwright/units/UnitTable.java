@@ -49,7 +49,7 @@ final class UnitTable {
   static Optional<Kind<?>> kindOf(String spelling) {
     String normalised = UnitSpelling.normalised(spelling);
     return Kind.values().stream()
-        .filter(kind -> !normalised.isEmpty())
+        .filter(kind -> !normalised.isEmpty() && !normalised.equals("1"))
         .filter(kind -> SPELLINGS.getOrDefault(kind, Map.of()).containsKey(normalised))
         .findFirst();
   }
