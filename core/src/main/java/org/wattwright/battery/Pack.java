@@ -278,6 +278,22 @@ public final class Pack implements Serializable {
   }
 
   /**
+   * Terminal voltage under a current that has flowed for a while, with the polarisation so far.
+   *
+   * @param state state of charge and temperature
+   * @param current positive on discharge, negative on charge; limits are not applied
+   * @param duration since the current began from rest, ≥ 0 s
+   * @return in V
+   * @throws InvalidInputException if the duration is negative
+   */
+  public Quantity<ElectricPotential> terminalVoltage(
+      PackState state, Quantity<ElectricCurrent> current, Quantity<Time> duration) {
+    double durationS = Load.of(Direction.DISCHARGE, duration).durationS();
+    return Kind.VOLTAGE.ofSi(
+        PackSolver.of(this, state).terminalV(Kind.CURRENT.siValueOf(current), durationS));
+  }
+
+  /**
    * Current at a power, if the pack may deliver or take that power for that long.
    *
    * <p>I = 2·P/(OCV + √(OCV² − 4·R·P)).
