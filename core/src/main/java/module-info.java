@@ -12,4 +12,5 @@ module org.wattwright.core {
 
   exports org.wattwright.units;
   exports org.wattwright.check;
+  exports org.wattwright.profile;
 }
