@@ -29,17 +29,15 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
 
   private final String name;
   private final Kind<Q> kind;
-  private final double lowSi;
   private final double typicalSi;
-  private final double highSi;
+  private final Band band;
   private final Source source;
 
-  private Estimate(String name, Kind<Q> kind, double[] bandSi, Source source) {
+  private Estimate(String name, Kind<Q> kind, double typicalSi, Band band, Source source) {
     this.name = Require.text("Estimate.name", name);
     this.kind = kind;
-    this.lowSi = bandSi[0];
-    this.typicalSi = bandSi[1];
-    this.highSi = bandSi[2];
+    this.typicalSi = typicalSi;
+    this.band = Objects.requireNonNull(band, "band");
     this.source = Objects.requireNonNull(source, "source");
   }
 
@@ -58,35 +56,11 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
   public static <Q extends Quantity<Q>> Estimate<Q> of(
       String name, Quantity<Q> typical, Kind<Q> kind, Band band, Source source) {
     if (kind.equals(Kind.TEMPERATURE)) {
-      throw InvalidInputException.of("Estimate.kind", "one with a true zero", "temperature")
-          .withHint("use within(low, typical, high)");
+      throw InvalidInputException.of("Estimate.kind", "one with a true zero", "temperature");
     }
     double typicalSi =
         Require.quantity("Estimate.typical", typical, kind.customaryUnit()).nonNegative();
-    double[] bandSi = {typicalSi * band.lowFactor(), typicalSi, typicalSi * band.highFactor()};
-    return new Estimate<>(name, kind, bandSi, source);
-  }
-
-  /**
-   * An estimate whose band is given by its ends.
-   *
-   * @param <Q> the quantity type
-   * @param name what is estimated, as reports print it
-   * @param kind its kind
-   * @param range low end, typical value and high end
-   * @param source the rule behind it
-   * @return the estimate
-   * @throws InvalidInputException if the three are not in order
-   */
-  public static <Q extends Quantity<Q>> Estimate<Q> within(
-      String name, Kind<Q> kind, Range<Q> range, Source source) {
-    double[] bandSi = {
-      kind.siValueOf(range.low()), kind.siValueOf(range.typical()), kind.siValueOf(range.high())
-    };
-    if (!(bandSi[0] <= bandSi[1] && bandSi[1] <= bandSi[2])) {
-      throw InvalidInputException.of("Estimate.range", "low ≤ typical ≤ high", range.toString());
-    }
-    return new Estimate<>(name, kind, bandSi, source);
+    return new Estimate<>(name, kind, typicalSi, band, source);
   }
 
   /**
@@ -112,27 +86,6 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
   }
 
   /**
-   * Typical value with both ends of the band.
-   *
-   * @param <Q> the quantity type
-   * @param low low end
-   * @param typical typical value
-   * @param high high end
-   */
-  public record Range<Q extends Quantity<Q>>(Quantity<Q> low, Quantity<Q> typical, Quantity<Q> high)
-      implements Serializable {
-    /**
-     * The three values.
-     *
-     * @return for example {@code 450 mm, 520 mm, 600 mm}
-     */
-    @Override
-    public String toString() {
-      return low + ", " + typical + ", " + high;
-    }
-  }
-
-  /**
    * What is estimated.
    *
    * @return the name as reports print it
@@ -147,7 +100,7 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
    * @return in the customary unit of the kind
    */
   public Quantity<Q> low() {
-    return kind.ofSi(lowSi);
+    return kind.ofSi(typicalSi * band.lowFactor());
   }
 
   /**
@@ -165,7 +118,16 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
    * @return in the customary unit of the kind
    */
   public Quantity<Q> high() {
-    return kind.ofSi(highSi);
+    return kind.ofSi(typicalSi * band.highFactor());
+  }
+
+  /**
+   * The band as factors of the typical value.
+   *
+   * @return the band
+   */
+  public Band band() {
+    return band;
   }
 
   /**
@@ -213,15 +175,14 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
     return other instanceof Estimate<?> that
         && name.equals(that.name)
         && kind == that.kind
-        && Double.compare(lowSi, that.lowSi) == 0
         && Double.compare(typicalSi, that.typicalSi) == 0
-        && Double.compare(highSi, that.highSi) == 0
+        && band.equals(that.band)
         && source.equals(that.source);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, typicalSi);
+    return Objects.hash(name, typicalSi, band);
   }
 
   /**
@@ -231,8 +192,8 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
    */
   @Override
   public String toString() {
-    String band = "(" + text(low()) + " … " + text(high()) + ")";
-    return name + " about " + text(typical()) + " " + band + ", estimated";
+    String ends = "(" + text(low()) + " … " + text(high()) + ")";
+    return name + " about " + text(typical()) + " " + ends + ", estimated";
   }
 
   private Figure text(Quantity<Q> quantity) {
