@@ -12,6 +12,7 @@ module org.wattwright.core {
 
   exports org.wattwright.units;
   exports org.wattwright.check;
+  exports org.wattwright.profile;
   exports org.wattwright.battery;
   exports org.wattwright.voltage;
 }
