@@ -19,6 +19,7 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
+import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
 import org.wattwright.check.Worksheet;
@@ -584,6 +585,19 @@ public final class Pack implements Serializable {
     }
     return new StringSharing(
         Kind.VOLTAGE.ofSi(nodeV), currents, Kind.POWER.ofSi(node.stringHeatAt(nodeV)));
+  }
+
+  /**
+   * Whether the cells stand the currents between strings in different states that are connected
+   * with no load, with the low end of estimated resistances. For two strings {@link Equalisation}
+   * tells also how long it lasts.
+   *
+   * @param states one per string in the pack's order
+   * @return one check per string, code {@code battery.equalising-current}
+   * @throws InvalidInputException if there are not as many states as strings
+   */
+  public List<Check> connectionChecks(List<PackState> states) {
+    return new ConnectionChecks(this, List.copyOf(states)).all();
   }
 
   private Node node(List<PackState> states, double durationS) {
