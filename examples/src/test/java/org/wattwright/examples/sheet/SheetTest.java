@@ -56,7 +56,7 @@ class SheetTest {
         .contains("<td class=\"verdict fail\">FAIL</td>")
         .contains("<td class=\"verdict caution\">CAUTION</td>")
         .contains("<td class=\"verdict not-checked\">NOT CHECKED</td>")
-        .contains("<td>≤ 118.8 V</td><td>-12.6 V</td>")
+        .contains("<td>131.4 V &gt; 118.8 V</td><td>-12.6 V</td>")
         .contains("missing: vehicle.rearAxleLimit");
   }
 
