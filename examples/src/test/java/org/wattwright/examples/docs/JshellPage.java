@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A Markdown page with {@code jshell} blocks, which together are one session: what is typed after the
- * prompt, and below it what jshell answers.
+ * A Markdown page with {@code jshell} blocks, which together are one session: what is typed after
+ * the prompt, and below it what jshell answers.
  */
 final class JshellPage {
   static final String PROMPT = "jshell> ";
