@@ -83,7 +83,7 @@ final class Findings implements PackSearch.Result {
     List<ParetoFront.Point> points = new ArrayList<>();
     for (long index : among.indexes()) {
       ParetoFront.Point point = point(index, asked, terms);
-      if (Arrays.stream(point.costs()).noneMatch(Double::isNaN)) {
+      if (point.isKnown()) {
         points.add(point);
       }
     }

@@ -10,7 +10,23 @@ final class ParetoFront {
   private ParetoFront() {}
 
   /** A candidate and its costs, less is better, none of them NaN. */
-  record Point(long index, double[] costs) {
+  static final class Point {
+    private final long index;
+    private final double[] costs;
+
+    Point(long index, double[] costs) {
+      this.index = index;
+      this.costs = costs;
+    }
+
+    long index() {
+      return index;
+    }
+
+    boolean isKnown() {
+      return Arrays.stream(costs).noneMatch(Double::isNaN);
+    }
+
     private boolean dominates(Point other) {
       boolean better = false;
       for (int i = 0; i < costs.length; i++) {
@@ -29,7 +45,7 @@ final class ParetoFront {
    */
   static List<Point> of(List<Point> points, ContentOrder ties) {
     List<Point> sorted = new ArrayList<>(points);
-    Comparator<Point> byCosts = (one, other) -> Arrays.compare(one.costs(), other.costs());
+    Comparator<Point> byCosts = (one, other) -> Arrays.compare(one.costs, other.costs);
     sorted.sort(byCosts.thenComparing((one, other) -> ties.compare(one.index(), other.index())));
     List<Point> front = new ArrayList<>();
     for (Point point : sorted) {
