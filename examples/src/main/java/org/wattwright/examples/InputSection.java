@@ -111,7 +111,7 @@ final class InputSection {
             "Cell",
             ">Series × parallel",
             ">Mass",
-            ">Size",
+            "Size",
             ">Price",
             "State",
             "Basis",

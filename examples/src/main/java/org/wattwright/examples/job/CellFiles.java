@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCharge;
 import javax.measure.quantity.ElectricPotential;
@@ -120,7 +121,13 @@ final class CellFiles {
     List<StateGrid.Point<ElectricPotential>> points =
         openCircuit.stream().filter(p -> p.cell().equals(name)).toList();
     if (points.isEmpty()) {
-      throw row.origin().error("ocv.csv has no row for cell " + Quoted.of(name));
+      String others =
+          openCircuit.stream()
+              .map(StateGrid.Point::cell)
+              .distinct()
+              .collect(Collectors.joining(", "));
+      throw row.origin()
+          .error("ocv.csv has no row for cell " + Quoted.of(name) + ", only for " + others);
     }
     return new CellInput.Voltages(minimum, maximum, StateGrid.of(points));
   }

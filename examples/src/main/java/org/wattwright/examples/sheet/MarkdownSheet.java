@@ -6,7 +6,7 @@ import org.wattwright.check.MarkdownTable;
 
 /** Writes a calculation sheet as Markdown. */
 public final class MarkdownSheet {
-  private static final String STARTS_MARKUP = "#+-=~";
+  private static final String STARTS_MARKUP = "#+-=";
 
   private MarkdownSheet() {}
 
@@ -25,7 +25,7 @@ public final class MarkdownSheet {
   }
 
   private static String inline(String text) {
-    String escaped = MarkdownTable.escaped(PlainText.clean(text)).replace("~", "\\~");
+    String escaped = MarkdownTable.escaped(PlainText.clean(text));
     boolean startsMarkup = !escaped.isEmpty() && STARTS_MARKUP.indexOf(escaped.charAt(0)) >= 0;
     String safe = startsMarkup ? "\\" + escaped : escaped;
     // "1. " at the start would become a numbered list.
