@@ -12,6 +12,8 @@ module org.wattwright.core {
 
   exports org.wattwright.units;
   exports org.wattwright.check;
+  exports org.wattwright.profile;
   exports org.wattwright.battery;
+  exports org.wattwright.conversion;
   exports org.wattwright.voltage;
 }
