@@ -14,5 +14,6 @@ module org.wattwright.core {
   exports org.wattwright.check;
   exports org.wattwright.profile;
   exports org.wattwright.battery;
+  exports org.wattwright.conversion;
   exports org.wattwright.voltage;
 }

@@ -95,6 +95,9 @@ public final class NamedUnit<Q extends Quantity<Q>> implements Serializable {
       return scaled(value, 0, numerator, denominator);
     }
     double shifted = value + zeroShift;
+    if (shifted == 0) {
+      return 0; // −273.15 °C is absolute zero, though no double is −273.15
+    }
     double roundedShift = shifted - value;
     double rest = (value - (shifted - roundedShift)) + (zeroShift - roundedShift) + zeroShiftRest;
     return scaled(shifted, rest, numerator, denominator);
