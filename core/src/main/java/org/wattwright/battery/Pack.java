@@ -257,21 +257,6 @@ public final class Pack implements Serializable {
   }
 
   /**
-   * Resistance after a while of current, with the polarisation so far, leads included.
-   *
-   * @param state state of charge and temperature
-   * @param direction discharge or charge
-   * @param duration since the current began from rest, ≥ 0 s
-   * @return in Ω
-   * @throws InvalidInputException if the duration is negative
-   */
-  public Quantity<ElectricResistance> resistance(
-      PackState state, Direction direction, Quantity<Time> duration) {
-    Load load = Load.of(direction, duration);
-    return Kind.RESISTANCE.ofSi(PackSolver.of(this, state).resistanceOhm(load));
-  }
-
-  /**
    * Resistance for milliseconds, interconnects, links and leads included.
    *
    * @return empty if the ohmic resistance of a cell is not known

@@ -264,7 +264,20 @@ public final class Check implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(code, what, actual, limit, outcome);
+    return Objects.hash(
+        code,
+        what,
+        relation,
+        actual,
+        limit,
+        outcome,
+        basis,
+        source,
+        missing,
+        estimates,
+        answeredBy,
+        safety,
+        note);
   }
 
   /** Whether only the estimate among its inputs keeps this from a pass. */
