@@ -43,7 +43,10 @@ class JobFolderTest {
     assertThat(job.modules())
         .extracting(ModuleInput::name)
         .containsExactly("flat module A", "tall module B", "salvaged module C");
-    assertThat(job.devices()).extracting(DeviceInput::role).containsExactly(DeviceRole.values());
+    assertThat(job.devices())
+        .extracting(DeviceInput::role)
+        .containsExactly(
+            DeviceRole.INVERTER, DeviceRole.CHARGER, DeviceRole.CONVERTER, DeviceRole.HEATER);
     assertThat(job.cells()).hasSize(3);
     assertThat(job.statements())
         .extracting(Statement::what)
