@@ -188,8 +188,8 @@ public record BackEmf(Quantity<MagneticFlux> fluxLinkage, int polePairs) impleme
     if (recorder.isOn()) {
       recorder
           .step("ω", "mechanical speed")
-          .formula("2·π·f")
-          .with("f", Figure.of(speed, REVOLUTION_PER_MINUTE))
+          .formula("2·π·n")
+          .with("n", Figure.of(speed, REVOLUTION_PER_MINUTE))
           .gives(speedRadPerS, Kind.ROTATIONAL_SPEED.siUnit());
       recorder
           .step("U_peak", "peak voltage between two motor terminals, inverter off")
