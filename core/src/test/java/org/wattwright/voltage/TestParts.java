@@ -121,6 +121,9 @@ final class TestParts {
                         milliohms(milliohm * fullFactor))
                     .build())
             .pulseDischargeCurrent(amperes(random.between(200, 600)), seconds(30));
+    if (random.chance(0.5)) {
+      cell.chargeResistance(ResistanceTable.constant(milliohms(milliohm * random.between(0.5, 2))));
+    }
     return cell.build();
   }
 

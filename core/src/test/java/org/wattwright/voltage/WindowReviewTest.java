@@ -19,6 +19,7 @@ import org.wattwright.battery.Pack;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
+import org.wattwright.check.Party;
 import org.wattwright.units.InvalidInputException;
 
 class WindowReviewTest {
@@ -105,6 +106,8 @@ class WindowReviewTest {
         check(review(TestParts.conditions(), inverter(70, 140)), "voltage.absolute-maximum");
     assertThat(check.outcome()).isEqualTo(Outcome.NOT_CHECKED);
     assertThat(check.missing()).containsExactly("inverter.absoluteMaximum");
+    assertThat(check.answeredBy()).isEqualTo(Party.PARTS_SUPPLIER);
+    assertThat(check.actual().orElseThrow()).hasToString("109.5 V");
   }
 
   @Test
@@ -258,7 +261,13 @@ class WindowReviewTest {
             TestParts.conditions().build());
     Check check = check(review, "voltage.absolute-maximum");
     assertThat(check.basis()).isEqualTo(Basis.ESTIMATED);
+    assertThat(check.estimates()).containsExactly("resistance of plain module");
     assertThat(check.outcome()).isEqualTo(Outcome.CAUTION);
+    assertThat(check(review, "voltage.operating-minimum").estimates())
+        .containsExactly("resistance of plain module");
+    assertThat(check(review, "battery.peak-load").estimates())
+        .containsExactly("resistance of plain module");
+    assertThat(check(review, "voltage.full-performance").basis()).isEqualTo(Basis.DATA_SHEET);
   }
 
   @Test
