@@ -1,11 +1,16 @@
-package org.wattwright.examples.sheet;
+package org.wattwright.conversion;
 
 /** Text from outside, cleaned of characters that show nothing or turn the reading direction. */
-final class PlainText {
+public final class PlainText {
   private PlainText() {}
 
-  /** On one line, and safe to encode. */
-  static String clean(String text) {
+  /**
+   * A text on one line, safe to encode.
+   *
+   * @param text any text
+   * @return without control, format and direction characters, and without space at either end
+   */
+  public static String clean(String text) {
     StringBuilder out = new StringBuilder(text.length());
     text.codePoints().forEach(c -> append(out, c));
     return out.toString().strip();

@@ -1,4 +1,4 @@
-package org.wattwright.examples.sheet;
+package org.wattwright.conversion;
 
 /** One element of a section. */
 public sealed interface Block

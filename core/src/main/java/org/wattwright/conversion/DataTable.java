@@ -1,7 +1,8 @@
-package org.wattwright.examples.sheet;
+package org.wattwright.conversion;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.wattwright.units.InvalidInputException;
 
 /**
  * A table of texts.
@@ -28,15 +29,15 @@ public record DataTable(String caption, List<Column> columns, List<List<String>>
    * @param caption above the table; may be empty
    * @param columns headings, at least one
    * @param rows one text a column
-   * @throws IllegalArgumentException if a row has not one text a column
+   * @throws InvalidInputException if a row has not one text a column
    */
   public DataTable {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
     for (List<String> row : rows) {
       if (row.size() != columns.size()) {
-        throw new IllegalArgumentException(
-            "DataTable.row must have %d cells, but had %d".formatted(columns.size(), row.size()));
+        throw InvalidInputException.of(
+            "DataTable.row", columns.size() + " cells", row.size() + " cells");
       }
     }
   }

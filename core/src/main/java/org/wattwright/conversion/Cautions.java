@@ -1,24 +1,24 @@
-package org.wattwright.examples.sheet;
+package org.wattwright.conversion;
 
 import java.util.List;
 
 /**
- * A list without order.
+ * What may hurt somebody, set apart from the rest.
  *
  * @param items plain texts
  */
-public record BulletList(List<String> items) implements Block {
+public record Cautions(List<String> items) implements Block {
   /**
    * Copies the list.
    *
    * @param items plain texts
    */
-  public BulletList {
+  public Cautions {
     items = List.copyOf(items);
   }
 
   @Override
   public void accept(BlockWriter writer) {
-    writer.bulletList(this);
+    writer.cautions(this);
   }
 }

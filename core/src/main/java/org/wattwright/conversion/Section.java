@@ -1,4 +1,4 @@
-package org.wattwright.examples.sheet;
+package org.wattwright.conversion;
 
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,4 +1,6 @@
-package org.wattwright.examples.sheet;
+package org.wattwright.conversion;
+
+import org.wattwright.units.InvalidInputException;
 
 /**
  * A figure.
@@ -14,11 +16,12 @@ public record Drawing(String svg, String caption, String description) implements
    * @param svg one {@code <svg>} element without XML declaration
    * @param caption below the figure
    * @param description what the figure shows
-   * @throws IllegalArgumentException if the drawing is something else
+   * @throws InvalidInputException if the drawing is something else
    */
   public Drawing {
     if (!svg.startsWith("<svg")) {
-      throw new IllegalArgumentException("Drawing.svg must be one <svg> element");
+      throw InvalidInputException.of(
+          "Drawing.svg", "one <svg> element", svg.substring(0, Math.min(20, svg.length())));
     }
   }
 

@@ -1,24 +1,24 @@
-package org.wattwright.examples.sheet;
+package org.wattwright.conversion;
 
 import java.util.List;
 
 /**
- * What may hurt somebody, set apart from the rest.
+ * A list without order.
  *
  * @param items plain texts
  */
-public record Cautions(List<String> items) implements Block {
+public record BulletList(List<String> items) implements Block {
   /**
    * Copies the list.
    *
    * @param items plain texts
    */
-  public Cautions {
+  public BulletList {
     items = List.copyOf(items);
   }
 
   @Override
   public void accept(BlockWriter writer) {
-    writer.cautions(this);
+    writer.bulletList(this);
   }
 }

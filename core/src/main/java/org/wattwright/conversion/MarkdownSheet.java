@@ -1,4 +1,4 @@
-package org.wattwright.examples.sheet;
+package org.wattwright.conversion;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -92,8 +92,8 @@ public final class MarkdownSheet {
 
     @Override
     public void checkList(CheckList checks) {
-      MarkdownTable table = MarkdownTable.withColumns(CheckTable.HEADINGS.toArray(String[]::new));
-      checks.checks().forEach(check -> table.row(cleaned(CheckTable.cells(check))));
+      MarkdownTable table = MarkdownTable.withColumns(CheckList.headings().toArray(String[]::new));
+      checks.checks().forEach(check -> table.row(cleaned(CheckList.cells(check))));
       line(table.toText().strip());
     }
 
