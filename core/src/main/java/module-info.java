@@ -16,4 +16,5 @@ module org.wattwright.core {
   exports org.wattwright.battery;
   exports org.wattwright.conversion;
   exports org.wattwright.voltage;
+  exports org.wattwright.layout;
 }

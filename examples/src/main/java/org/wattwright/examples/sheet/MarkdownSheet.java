@@ -6,7 +6,10 @@ import org.wattwright.check.MarkdownTable;
 
 /** Writes a calculation sheet as Markdown. */
 public final class MarkdownSheet {
-  private static final String STARTS_MARKUP = "#+-=~";
+  private static final String STARTS_MARKUP = "#+-=";
+
+  /** Below the sections, whatever their depth. */
+  private static final int WORKING_LEVEL = 4;
 
   private MarkdownSheet() {}
 
@@ -25,7 +28,7 @@ public final class MarkdownSheet {
   }
 
   private static String inline(String text) {
-    String escaped = MarkdownTable.escaped(PlainText.clean(text)).replace("~", "\\~");
+    String escaped = MarkdownTable.escaped(PlainText.clean(text));
     boolean startsMarkup = !escaped.isEmpty() && STARTS_MARKUP.indexOf(escaped.charAt(0)) >= 0;
     String safe = startsMarkup ? "\\" + escaped : escaped;
     // "1. " at the start would become a numbered list.
@@ -84,7 +87,7 @@ public final class MarkdownSheet {
 
     @Override
     public void working(Working working) {
-      line(working.worksheet().toMarkdown().replaceFirst("^###", "####").strip());
+      line(working.worksheet().toMarkdown(WORKING_LEVEL).strip());
     }
 
     @Override
