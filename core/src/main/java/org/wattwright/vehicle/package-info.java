@@ -1,0 +1,5 @@
+/** draft. */
+@NullMarked
+package org.wattwright.vehicle;
+
+import org.jspecify.annotations.NullMarked;
