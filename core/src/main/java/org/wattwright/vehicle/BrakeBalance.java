@@ -97,6 +97,20 @@ public final class BrakeBalance implements Serializable {
   }
 
   /**
+   * What split and stance rest on.
+   *
+   * @return the weaker of the two
+   */
+  public Basis basis() {
+    return basis;
+  }
+
+  /** The balances between which the truth lies when the height is an estimate. */
+  List<BrakeBalance> extremes() {
+    return stance.extremes().stream().map(s -> new BrakeBalance(s, rearShare, basis)).toList();
+  }
+
+  /**
    * Brake force of an axle, over the weight of the vehicle, that uses the grip of both axles alike.
    *
    * @param axle front or rear
@@ -276,10 +290,7 @@ public final class BrakeBalance implements Serializable {
    */
   public Check checkLockOrder() {
     double lowest =
-        stance.extremes().stream()
-            .mapToDouble(end -> new BrakeBalance(end, rearShare, basis).equalAdhesionRate())
-            .min()
-            .orElseThrow();
+        extremes().stream().mapToDouble(BrakeBalance::equalAdhesionRate).min().orElseThrow();
     return Check.named(
             "brake.lockOrder", "front axle locks before the rear up to a braking rate of 0.8")
         .source(R13H)
@@ -300,10 +311,7 @@ public final class BrakeBalance implements Serializable {
    */
   public Check checkAdhesionUse(double adhesion) {
     double lowest =
-        stance.extremes().stream()
-            .mapToDouble(end -> new BrakeBalance(end, rearShare, basis).firstLock(adhesion).rate())
-            .min()
-            .orElseThrow();
+        extremes().stream().mapToDouble(end -> end.firstLock(adhesion).rate()).min().orElseThrow();
     return Check.named("brake.adhesionUse", "braking rate at first lock, adhesion " + adhesion)
         .source(R13H)
         .basis(basis)

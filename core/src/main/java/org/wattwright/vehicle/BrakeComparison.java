@@ -1,7 +1,9 @@
 package org.wattwright.vehicle;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
+import org.wattwright.check.Basis;
 import org.wattwright.check.CautionBand;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
@@ -16,6 +18,20 @@ import org.wattwright.check.Source;
  * @param after brakes and weight split after
  */
 public record BrakeComparison(BrakeBalance before, BrakeBalance after) implements Serializable {
+  private static final Source NO_WORSE =
+      Source.requirement("brakes no worse than before the conversion");
+
+  /** First lock before and after, heights at the same end of their bands. */
+  private record Pair(FirstLock was, FirstLock is) {
+    boolean newlyRear() {
+      return is.axle() == Axle.REAR && was.axle() == Axle.FRONT;
+    }
+
+    double gain() {
+      return is.efficiency() - was.efficiency();
+    }
+  }
+
   /**
    * Brakes left as they were under a vehicle whose masses have moved.
    *
@@ -31,36 +47,50 @@ public record BrakeComparison(BrakeBalance before, BrakeBalance after) implement
   }
 
   /**
-   * Whether the conversion left the order of locking as safe as it was.
+   * Whether the conversion left the brakes as good as they were.
    *
    * <p>Codes: {@code brake.lockAxle.change} fails if the rear axle now locks first where the front
-   * did; {@code brake.efficiency.change} fails if less of the grip can be used than before; that is
-   * a requirement of the workshop, not a rule.
+   * did; {@code brake.efficiency.change} fails if less of the grip can be used than before. Both
+   * are requirements of the workshop, not rules. Estimated heights are taken at both ends.
    *
    * @param adhesion coefficient μ of the road, above 0 and up to 2
    * @return two checks
    * @throws org.wattwright.units.InvalidInputException if the coefficient is outside its range
    */
   public List<Check> check(double adhesion) {
-    FirstLock was = before.firstLock(adhesion);
-    FirstLock is = after.firstLock(adhesion);
-    Source source = Source.requirement("brakes no worse than before the conversion");
+    List<Pair> pairs = pairs(adhesion);
+    Basis basis = before.basis().and(after.basis());
+    Pair worst = pairs.stream().min((a, b) -> Double.compare(a.gain(), b.gain())).orElseThrow();
     Check order =
         Check.named(
                 "brake.lockAxle.change",
                 "rear axle does not newly lock first, adhesion " + adhesion)
-            .source(source)
-            .basis(after.stance().basis().and(before.stance().basis()))
+            .source(NO_WORSE)
+            .basis(basis)
             .safety()
-            .note("before: " + was + "; after: " + is)
-            .holds(is.axle() == Axle.FRONT || was.axle() == Axle.REAR);
+            .note("before: " + worst.was() + "; after: " + worst.is())
+            .holds(pairs.stream().noneMatch(Pair::newlyRear));
     Check efficiency =
         Check.named("brake.efficiency.change", "share of the grip used, adhesion " + adhesion)
-            .source(source)
-            .basis(after.stance().basis().and(before.stance().basis()))
+            .source(NO_WORSE)
+            .basis(basis)
+            .safety()
             .cautionBand(CautionBand.NONE)
-            .atLeast(Figure.share(is.efficiency()), Figure.share(was.efficiency()));
+            .atLeast(Figure.share(worst.is().efficiency()), Figure.share(worst.was().efficiency()));
     return List.of(order, efficiency);
+  }
+
+  private List<Pair> pairs(double adhesion) {
+    List<BrakeBalance> was = before.extremes();
+    List<BrakeBalance> is = after.extremes();
+    List<Pair> pairs = new ArrayList<>();
+    for (int i = 0; i < Math.max(was.size(), is.size()); i++) {
+      pairs.add(
+          new Pair(
+              was.get(i % was.size()).firstLock(adhesion),
+              is.get(i % is.size()).firstLock(adhesion)));
+    }
+    return pairs;
   }
 
   /**

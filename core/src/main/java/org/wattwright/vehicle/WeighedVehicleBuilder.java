@@ -256,7 +256,7 @@ public final class WeighedVehicleBuilder {
    * Checks that the readings agree and makes the vehicle.
    *
    * @return the weighed vehicle
-   * @throws InvalidInputException if readings are missing, do not sum, or are all zero
+   * @throws InvalidInputException if readings are missing, do not sum, or an axle carries nothing
    */
   public WeighedVehicle build() {
     WheelLoads wheels = wheels();
@@ -266,7 +266,8 @@ public final class WeighedVehicleBuilder {
       requireSum("rearAxle", rearAxle, axles.rear(), 3);
     }
     requireSum("total", total, axles.total(), wheels != null ? 5 : 3);
-    Require.quantity("WeighedVehicle.total", axles.total(), KILOGRAM).positive();
+    Require.quantity("WeighedVehicle.frontAxle", axles.front(), KILOGRAM).positive();
+    Require.quantity("WeighedVehicle.rearAxle", axles.rear(), KILOGRAM).positive();
     return new WeighedVehicle(
         new Fields(
             wheelbase,
