@@ -12,4 +12,6 @@ module org.wattwright.core {
 
   exports org.wattwright.units;
   exports org.wattwright.check;
+  exports org.wattwright.battery;
+  exports org.wattwright.voltage;
 }

@@ -118,6 +118,17 @@ public final class CheckBuilder {
   }
 
   /**
+   * A recommendation: a caution where it is not followed, never a failure.
+   *
+   * @param followed whether it is followed
+   * @return the check
+   */
+  public Check recommends(boolean followed) {
+    Outcome outcome = followed ? limitedByBasis(Outcome.PASS) : Outcome.CAUTION;
+    return new Check(this, Check.Relation.HOLDS, outcome, Check.Figures.NONE);
+  }
+
+  /**
    * Nothing is known, because inputs are missing.
    *
    * @param missingInputs their names, at least one, such as {@code inverter.maximumVoltage}

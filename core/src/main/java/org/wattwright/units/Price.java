@@ -44,6 +44,22 @@ public record Price(BigDecimal amount, Currency currency)
     return new Price(amountOf(amount), currencyOf(currencyCode));
   }
 
+  /**
+   * Reads {@code 1250.50 EUR}.
+   *
+   * @param text amount with a decimal point, space, ISO 4217 code
+   * @return the price
+   * @throws InvalidInputException if the text is anything else
+   */
+  public static Price parse(String text) {
+    String[] words = text.strip().split("\\s+");
+    if (words.length != 2) {
+      throw InvalidInputException.of(
+          "Price", "an amount and an ISO 4217 code, such as 1250.50 EUR", "\"" + text + "\"");
+    }
+    return of(words[0], words[1]);
+  }
+
   private static BigDecimal amountOf(String amount) {
     try {
       return new BigDecimal(amount.strip());
@@ -99,7 +115,7 @@ public record Price(BigDecimal amount, Currency currency)
   /**
    * Amount and currency code, such as {@code 1250.5 EUR}.
    *
-   * @return the text
+   * @return text that {@link #parse} reads
    */
   @Override
   public String toString() {

@@ -148,6 +148,7 @@ final class ReferenceUnits {
 
   private static void putElectrical(Map<Kind<?>, Unit<?>> units) {
     units.put(Kind.CURRENT_DENSITY, Units.AMPERE.divide(Units.SQUARE_METRE));
+    units.put(Kind.DISTANCE_PER_ENERGY, Units.METRE.divide(Units.JOULE));
     units.put(Kind.ENERGY_DENSITY, Units.JOULE.divide(Units.CUBIC_METRE));
     units.put(Kind.ENERGY_PER_DISTANCE, Units.JOULE.divide(Units.METRE));
     units.put(Kind.INDUCTANCE_PER_LENGTH, Units.HENRY.divide(Units.METRE));

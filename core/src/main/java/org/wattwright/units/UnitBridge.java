@@ -1,6 +1,5 @@
 package org.wattwright.units;
 
-import java.util.Locale;
 import javax.measure.Dimension;
 import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
@@ -41,16 +40,14 @@ final class UnitBridge {
   /** A foreign quantity of a kind not known beforehand, for products and quotients. */
   static Measure<?> readAny(Quantity<?> quantity) {
     Unit<?> unit = quantity.getUnit();
-    if (unit.isCompatible(Kind.TEMPERATURE.siUnit().toUnit())
-        && quantity.getScale() == Quantity.Scale.ABSOLUTE) {
+    boolean relative = quantity.getScale() == Quantity.Scale.RELATIVE;
+    if (!relative && unit.isCompatible(Kind.TEMPERATURE.siUnit().toUnit())) {
       throw new ArithmeticException(
           "an absolute temperature cannot be multiplied or divided: " + quantity);
     }
-    double siValue =
-        unit.getSystemUnit().equals(unit)
-            ? quantity.getValue().doubleValue()
-            : converter(unit, unit.getSystemUnit(), "quantity")
-                .convert(quantity.getValue().doubleValue());
+    double value = quantity.getValue().doubleValue();
+    UnitConverter toSystem = converter(unit, unit.getSystemUnit(), "quantity");
+    double siValue = toSystem.convert(value) - (relative ? toSystem.convert(0.0) : 0);
     return unnamed(siValue, unit.getSystemUnit());
   }
 
@@ -79,9 +76,9 @@ final class UnitBridge {
     if (!(Math.abs(atThousand - expected) <= AFFINE_TOLERANCE * Math.abs(expected))) {
       throw InvalidInputException.of(kind.name(), "in a linear unit", unit.toString());
     }
-    // For a purely proportional unit the single value is the better scale than a difference.
-    double numerator = atZero == 0 ? converter.convert(1.0) : scale;
-    return new NamedUnit<>(kind, unit.toString(), numerator, 1, atZero / numerator, "", unit);
+    // A difference knows no zero point: 5 °C of rise are 5 K.
+    double shift = kind == Kind.TEMPERATURE_DIFFERENCE ? 0 : atZero / scale;
+    return new NamedUnit<>(kind, unit.toString(), scale, 1, shift, "", unit);
   }
 
   private static UnitConverter converter(Unit<?> from, Unit<?> to, String field) {
@@ -93,11 +90,19 @@ final class UnitBridge {
   }
 
   private static void rejectWrongScale(Quantity<?> quantity, Kind<?> kind) {
-    if (kind.equals(Kind.TEMPERATURE) && quantity.getScale() == Quantity.Scale.RELATIVE) {
-      throw InvalidInputException.of(
-          kind.name(),
-          "an absolute temperature",
-          quantity + " on a " + quantity.getScale().name().toLowerCase(Locale.ROOT) + " scale");
+    boolean relative = quantity.getScale() == Quantity.Scale.RELATIVE;
+    if (relative && kind == Kind.TEMPERATURE) {
+      throw wrongScale(quantity, kind, "an absolute temperature", "a relative scale");
     }
+    // Kelvins without a stated scale may be a difference; degrees may not.
+    boolean degrees = !quantity.getUnit().equals(Kind.TEMPERATURE.siUnit().toUnit());
+    if (!relative && degrees && kind == Kind.TEMPERATURE_DIFFERENCE) {
+      throw wrongScale(quantity, kind, "a difference in K", "an absolute scale");
+    }
+  }
+
+  private static InvalidInputException wrongScale(
+      Quantity<?> quantity, Kind<?> kind, String bound, String scale) {
+    return InvalidInputException.of(kind.name(), bound, quantity + " on " + scale);
   }
 }
