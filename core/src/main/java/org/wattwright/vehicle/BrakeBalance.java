@@ -33,7 +33,7 @@ public final class BrakeBalance implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /** Range of braking rates over which the front axle must use more adhesion; UN R13-H, memory. */
-  private static final double LOWEST_RATE = 0.15;
+  static final double LOWEST_RATE = 0.15;
 
   private static final double HIGHEST_RATE = 0.8;
 

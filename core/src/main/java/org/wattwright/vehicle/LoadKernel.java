@@ -5,6 +5,7 @@ import static org.wattwright.units.WorkshopUnits.METRE;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
@@ -38,7 +39,7 @@ final class LoadKernel {
   record Sums(
       double frontKg,
       double rearKg,
-      double[] wheelsKg,
+      List<Double> wheelsKg,
       double sprungFrontChangeKg,
       double sprungRearChangeKg,
       double behindM,
@@ -125,7 +126,7 @@ final class LoadKernel {
     return new Sums(
         frontKg,
         rearKg,
-        wheels,
+        DoubleStream.of(wheels).boxed().toList(),
         sprungFrontChangeKg,
         sprungRearChangeKg,
         behindM,

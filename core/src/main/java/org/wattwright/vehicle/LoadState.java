@@ -107,7 +107,7 @@ public final class LoadState implements Serializable {
    * @return empty if not determined; {@link #missingForWheels} says why
    */
   public Optional<WheelLoads> wheels() {
-    return Double.isNaN(sums.wheelsKg()[0] + sums.wheelsKg()[2])
+    return Double.isNaN(sums.wheelsKg().get(0) + sums.wheelsKg().get(2))
         ? Optional.empty()
         : Optional.of(WheelLoads.ofKg(sums.wheelsKg()));
   }

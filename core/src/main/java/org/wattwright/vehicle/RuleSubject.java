@@ -14,8 +14,7 @@ import org.wattwright.internal.Require;
  * @param ledger the conversion
  * @param loadCases the load cases to look at, at least one
  */
-public record RuleSubject(MassLedger ledger, List<LoadCase> loadCases)
-    implements Serializable {
+public record RuleSubject(MassLedger ledger, List<LoadCase> loadCases) implements Serializable {
   /**
    * Copies the list.
    *

@@ -9,8 +9,8 @@ import org.wattwright.units.InvalidInputException;
 /**
  * Speed symbol of a tyre: the speed up to which it carries the load of its index.
  *
- * <p>H comes after U, not after G. Source: UN R30 and UN R54; F to L, N to Q, S, T, H as printed in
- * the French decree of 24 October 1994, annex I; M, R, U and V from memory.
+ * <p>H comes after U, not after G. Source: UN R30 and UN R54; F to V as printed in the French
+ * decree of 24 October 1994, annex I; the others as on a club's and a shop's tyre-code page.
  */
 public enum SpeedSymbol {
   /** 50 km/h. */

@@ -34,9 +34,6 @@ import org.wattwright.units.Measure;
 public record StoppingRule(
     String name, Quantity<Speed> speed, Quantity<Acceleration> deceleration, Source source)
     implements Serializable {
-  /** 0.1·v in km/h is 0.36 s at that speed; UN R13 and R13-H. */
-  private static final double BUILD_UP_S = 0.36;
-
   /** Passenger car, service brake, cold, motor disconnected; UN R13-H, Annex 3, from memory. */
   public static final StoppingRule R13H_SERVICE = r13h("service brake, cold", 6.43);
 
@@ -71,26 +68,13 @@ public record StoppingRule(
   }
 
   /**
-   * Longest stopping distance, build-up included.
-   *
-   * @return in m
-   */
-  public Quantity<Length> stoppingDistance() {
-    double speedMs = Kind.SPEED.siValueOf(speed);
-    return Si.length(BUILD_UP_S * speedMs + brakingM(speedMs));
-  }
-
-  /**
-   * Distance at the constant deceleration alone: v²/(2·d).
+   * Distance at the constant deceleration alone, without build-up: v²/(2·d).
    *
    * @return in m
    */
   public Quantity<Length> brakingDistance() {
-    return Si.length(brakingM(Kind.SPEED.siValueOf(speed)));
-  }
-
-  private double brakingM(double speedMs) {
-    return speedMs * speedMs / (2 * Kind.ACCELERATION.siValueOf(deceleration));
+    double speedMs = Kind.SPEED.siValueOf(speed);
+    return Si.length(speedMs * speedMs / (2 * Kind.ACCELERATION.siValueOf(deceleration)));
   }
 
   /**

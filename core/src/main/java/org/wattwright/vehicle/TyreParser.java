@@ -17,9 +17,9 @@ import org.wattwright.units.InvalidInputException;
  */
 final class TyreParser {
   private static final Pattern METRIC =
-      Pattern.compile("(\\d{3})(?:/(\\d{2,3}))?\\s*([SHVZ]?R|-|B)\\s*(\\d{1,2})\\s*(C)?(.*)");
+      Pattern.compile("(\\d{3})(?:/(\\d{2,3}))?\\s*([SHVZ]?R|-|B)\\s*(\\d{1,2})(?:\\s*(C))?(.*)");
   private static final Pattern INCH =
-      Pattern.compile("(\\d{1,2}\\.\\d{2})()\\s*([SHVZ]?R|-|B)\\s*(\\d{1,2})\\s*(C)?(.*)");
+      Pattern.compile("(\\d{1,2}\\.\\d{2})()\\s*([SHVZ]?R|-|B)\\s*(\\d{1,2})(?:\\s*(C))?(.*)");
   private static final Pattern SERVICE =
       Pattern.compile(
           "(?:\\s+(\\d{1,2})\\s*PR)?"

@@ -1,6 +1,7 @@
 package org.wattwright.vehicle;
 
 import java.io.Serializable;
+import java.util.List;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
@@ -39,8 +40,9 @@ public record WheelLoads(
     rearRight = Measure.from(rearRight, Kind.MASS);
   }
 
-  static WheelLoads ofKg(double[] kg) {
-    return new WheelLoads(Si.mass(kg[0]), Si.mass(kg[1]), Si.mass(kg[2]), Si.mass(kg[3]));
+  static WheelLoads ofKg(List<Double> kg) {
+    return new WheelLoads(
+        Si.mass(kg.get(0)), Si.mass(kg.get(1)), Si.mass(kg.get(2)), Si.mass(kg.get(3)));
   }
 
   /**
