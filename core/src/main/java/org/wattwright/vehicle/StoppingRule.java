@@ -1,5 +1,7 @@
 package org.wattwright.vehicle;
 
+import static org.wattwright.units.WorkshopUnits.KILOGRAM;
+import static org.wattwright.units.WorkshopUnits.KILOJOULE;
 import static org.wattwright.units.WorkshopUnits.KILOMETRE_PER_HOUR;
 import static org.wattwright.units.WorkshopUnits.METRE;
 import static org.wattwright.units.WorkshopUnits.METRE_PER_SECOND_SQUARED;
@@ -8,7 +10,9 @@ import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
+import javax.measure.quantity.Energy;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Speed;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
@@ -75,6 +79,19 @@ public record StoppingRule(
   public Quantity<Length> brakingDistance() {
     double speedMs = Kind.SPEED.siValueOf(speed);
     return Si.length(speedMs * speedMs / (2 * Kind.ACCELERATION.siValueOf(deceleration)));
+  }
+
+  /**
+   * Heat that one stop puts into the brakes: m·v²/2, turning parts and resistance left out.
+   *
+   * @param mass of the laden vehicle, &gt; 0 kg
+   * @return in kJ
+   * @throws InvalidInputException if the mass is not positive
+   */
+  public Quantity<Energy> heat(Quantity<Mass> mass) {
+    double massKg = Require.quantity("StoppingRule.mass", mass, KILOGRAM).positive();
+    double speedMs = Kind.SPEED.siValueOf(speed);
+    return KILOJOULE.of(massKg * speedMs * speedMs / 2 / 1000);
   }
 
   /**

@@ -49,7 +49,7 @@ class BrakingReferenceTest {
     for (String id : new String[] {"002", "005"}) {
       VALIDATION.notCovered(row(id), "distance with the build-up that the rule rounds");
     }
-    VALIDATION.notCovered(row("038"), "kinetic energy of one stop, with the drive");
+    VALIDATION.computed(row("038"), service.heat(kilograms(1080)), Kind.ENERGY);
   }
 
   @Test
