@@ -9,6 +9,7 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.internal.MissingFields;
 import org.wattwright.internal.Require;
@@ -61,7 +62,7 @@ public final class AxleLiftBuilder {
     double highestM = level.wheelbaseM() * Math.sin(Math.toRadians(STEEPEST_DEGREES));
     if (!(m <= highestM)) {
       throw InvalidInputException.of(
-          "AxleLift.rise", "≤ " + Si.length(highestM) + " (45°)", height.toString());
+          "AxleLift.rise", "≤ " + Figure.ofSi(highestM, METRE) + " (45°)", height.toString());
     }
     riseM = m;
     return this;

@@ -224,7 +224,9 @@ public final class BrakeBalance implements Serializable {
    * @throws org.wattwright.units.InvalidInputException if the coefficient is outside its range
    */
   public FirstLock firstLock(double adhesion, Recorder recorder) {
-    double mu = Stance.adhesion("BrakeBalance.adhesion", Require.positive("adhesion", adhesion));
+    double mu =
+        Stance.adhesion(
+            "BrakeBalance.adhesion", Require.positive("BrakeBalance.adhesion", adhesion));
     double front = lockRate(Axle.FRONT, mu, recorder);
     double rear = lockRate(Axle.REAR, mu, recorder);
     Axle first = rear < front ? Axle.REAR : Axle.FRONT;

@@ -1,5 +1,6 @@
 package org.wattwright.vehicle;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,7 +37,7 @@ final class TyreParser {
   private TyreParser() {}
 
   static Tyre parse(String text) {
-    String trimmed = Objects.requireNonNull(text, "text").strip();
+    String trimmed = Objects.requireNonNull(text, "text").strip().toUpperCase(Locale.ROOT);
     Matcher metric = METRIC.matcher(trimmed);
     boolean inch = !metric.matches();
     Matcher size = inch ? INCH.matcher(trimmed) : metric;
