@@ -12,6 +12,9 @@ module org.wattwright.core {
 
   exports org.wattwright.units;
   exports org.wattwright.check;
+  exports org.wattwright.profile;
   exports org.wattwright.battery;
+  exports org.wattwright.conversion;
   exports org.wattwright.voltage;
+  exports org.wattwright.layout;
 }

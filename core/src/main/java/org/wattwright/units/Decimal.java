@@ -12,7 +12,7 @@ import java.math.RoundingMode;
  */
 final class Decimal {
   /** A decimal of so many digits always survives the way into a double and back. */
-  private static final int SAFE_DIGITS = 15;
+  static final int SAFE_DIGITS = 15;
 
   /** A double always survives the way into a decimal of so many digits and back. */
   private static final int ENOUGH_DIGITS = 17;
@@ -68,16 +68,21 @@ final class Decimal {
     return decimal(value).subtract(new BigDecimal(value)).doubleValue();
   }
 
-  /**
-   * Rounded so that a number of the given size has 15 digits; very large or small ones as they are.
-   */
-  static double toSafeDigits(double value, double size) {
-    if (!(size >= 1e-7 && size < 1e15)) {
-      return value;
+  /** Rounded to the decimal place to which a number of the given size has so many digits. */
+  static double rounded(double value, int digits, double size) {
+    if (size >= 1e-7 && size < 1e15) {
+      int decimals = digits - 1 - (int) Math.floor(Math.log10(size));
+      return decimals >= 0
+          ? Math.rint(value * POWERS_OF_TEN[decimals]) / POWERS_OF_TEN[decimals]
+          : Math.rint(value / POWERS_OF_TEN[-decimals]) * POWERS_OF_TEN[-decimals];
     }
-    int exponent = (int) Math.floor(Math.log10(size));
-    double scale = POWERS_OF_TEN[SAFE_DIGITS - 1 - exponent];
-    return Math.rint(value * scale) / scale;
+    return Double.isFinite(value) ? rounded(value, digits) : value;
+  }
+
+  private static double rounded(double value, int digits) {
+    return new BigDecimal(value)
+        .round(new MathContext(digits, RoundingMode.HALF_EVEN))
+        .doubleValue();
   }
 
   private static String text(BigDecimal number) {

@@ -162,6 +162,10 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
   public static final Kind<MassPerLength> MASS_PER_LENGTH =
       new Kind<>("mass per length", MassPerLength.class, "kg/m", "kg/m");
 
+  /** Energy per amount of substance, J/mol; shown in kJ/mol. */
+  public static final Kind<MolarEnergy> MOLAR_ENERGY =
+      new Kind<>("molar energy", MolarEnergy.class, "J/mol", "kJ/mol");
+
   /** Moment of inertia, kg·m². */
   public static final Kind<MomentOfInertia> MOMENT_OF_INERTIA =
       new Kind<>("moment of inertia", MomentOfInertia.class, "kg·m²", "kg·m²");
@@ -280,6 +284,7 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
           MASS,
           MASS_FLOW,
           MASS_PER_LENGTH,
+          MOLAR_ENERGY,
           MOMENT_OF_INERTIA,
           POWER,
           PRESSURE,

@@ -1487,6 +1487,26 @@ public final class Measures {
   }
 
   /**
+   * Joule per mole.
+   *
+   * @param value the number in J/mol, finite
+   * @return the molar energy
+   */
+  public static Quantity<MolarEnergy> joulesPerMole(double value) {
+    return WorkshopUnits.JOULE_PER_MOLE.of(value);
+  }
+
+  /**
+   * Kilojoule per mole.
+   *
+   * @param value the number in kJ/mol, finite
+   * @return the molar energy
+   */
+  public static Quantity<MolarEnergy> kilojoulesPerMole(double value) {
+    return WorkshopUnits.KILOJOULE_PER_MOLE.of(value);
+  }
+
+  /**
    * One per kelvin.
    *
    * @param value the number in 1/K, finite

@@ -13,9 +13,10 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Makes quantities ({@code MILLIVOLT.of(3200)}) and reads them ({@code
  * MILLIVOLT.valueOf(voltage)}). The constants stand in {@link WorkshopUnits}. Factors are quotients
- * of integers, and a conversion rounds once: 3700 mV is 3.7 V to the last bit. On the way back from
- * SI, where several numbers stand for the same SI value, the one with the shortest text is taken:
- * 1.001 V is 1001 mV, not 1000.9999999999999 mV.
+ * of integers, a conversion rounds once, and numbers are converted as typed: 0.128072 MW, 128.072
+ * kW and 128 072 W are equal to the last bit. On the way back from SI, where several numbers stand
+ * for the same SI value, the one with the shortest text is taken: 1.001 V is 1001 mV, not
+ * 1000.9999999999999 mV.
  *
  * <p>Immutable and thread-safe; serialises as kind and symbol.
  *
@@ -23,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class NamedUnit<Q extends Quantity<Q>> implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  /** More than people type, times a factor; few enough to be hit by chance once in a thousand. */
+  private static final int TYPED_DIGITS = 13;
 
   private final transient Kind<Q> kind;
   private final transient String symbol;
@@ -92,12 +96,24 @@ public final class NamedUnit<Q extends Quantity<Q>> implements Serializable {
 
   double toSi(double value) {
     if (zeroShift == 0) {
-      return scaled(value, 0, numerator, denominator);
+      return numerator == denominator ? value : asTyped(scaled(value, 0, numerator, denominator));
     }
     double shifted = value + zeroShift;
+    if (shifted == 0) {
+      return 0; // −273.15 °C is absolute zero, though no double is −273.15
+    }
     double roundedShift = shifted - value;
     double rest = (value - (shifted - roundedShift)) + (zeroShift - roundedShift) + zeroShiftRest;
-    return scaled(shifted, rest, numerator, denominator);
+    return asTyped(scaled(shifted, rest, numerator, denominator));
+  }
+
+  /**
+   * 0.128072 MW are 128 072 W, though the double of 0.128072, times 10⁶, is not quite: where a
+   * decimal of few digits lies within the rounding of the number as typed, that is meant.
+   */
+  private static double asTyped(double siValue) {
+    double decimal = Decimal.rounded(siValue, TYPED_DIGITS, Math.abs(siValue));
+    return Math.abs(decimal - siValue) <= 2 * Math.ulp(siValue) ? decimal : siValue;
   }
 
   double fromSi(double siValue) {
@@ -125,7 +141,7 @@ public final class NamedUnit<Q extends Quantity<Q>> implements Serializable {
     double size = Math.abs(plain) + Math.abs(zeroShift);
     double above = Math.nextUp(plain);
     double below = Math.nextDown(plain);
-    double[] candidates = {Decimal.toSafeDigits(plain, size), plain, above, below};
+    double[] candidates = {Decimal.rounded(plain, Decimal.SAFE_DIGITS, size), plain, above, below};
     for (double candidate : candidates) {
       if (toSi(candidate) == siValue) {
         return candidate;

@@ -163,6 +163,7 @@ final class ReferenceUnits {
     units.put(Kind.HEAT_CAPACITY, Units.JOULE.divide(Units.KELVIN));
     units.put(
         Kind.HEAT_TRANSFER_COEFFICIENT, Units.WATT.divide(Units.SQUARE_METRE).divide(Units.KELVIN));
+    units.put(Kind.MOLAR_ENERGY, Units.JOULE.divide(Units.MOLE));
     units.put(Kind.SPECIFIC_HEAT_CAPACITY, Units.JOULE.divide(Units.KILOGRAM).divide(Units.KELVIN));
     units.put(Kind.TEMPERATURE_COEFFICIENT, Units.KELVIN.inverse());
     units.put(Kind.THERMAL_CONDUCTANCE, Units.WATT.divide(Units.KELVIN));

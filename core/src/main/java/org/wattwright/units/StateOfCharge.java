@@ -56,7 +56,7 @@ public record StateOfCharge(double fraction) implements Comparable<StateOfCharge
     if (!(percent >= 0 && percent <= 100)) {
       throw InvalidInputException.of("StateOfCharge", "from 0 % to 100 %", percent + " %");
     }
-    return new StateOfCharge(percent / 100);
+    return new StateOfCharge(WorkshopUnits.PERCENT.toSi(percent));
   }
 
   /**

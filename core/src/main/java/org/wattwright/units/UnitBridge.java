@@ -45,9 +45,9 @@ final class UnitBridge {
       throw new ArithmeticException(
           "an absolute temperature cannot be multiplied or divided: " + quantity);
     }
-    double value = quantity.getValue().doubleValue();
-    UnitConverter toSystem = converter(unit, unit.getSystemUnit(), "quantity");
-    double siValue = toSystem.convert(value) - (relative ? toSystem.convert(0.0) : 0);
+    double[] affine = affine(unit, unit.getSystemUnit(), "quantity");
+    double atZero = relative ? 0 : affine[0];
+    double siValue = quantity.getValue().doubleValue() * affine[1] + atZero;
     return unnamed(siValue, unit.getSystemUnit());
   }
 
@@ -68,17 +68,28 @@ final class UnitBridge {
   }
 
   private static <Q extends Quantity<Q>> NamedUnit<Q> derived(Unit<Q> unit, Kind<Q> kind) {
-    UnitConverter converter = converter(unit, kind.siUnit().toUnit(), kind.name());
-    double atZero = converter.convert(0.0);
-    double scale = converter.convert(1.0) - atZero;
-    double atThousand = converter.convert(1000.0);
-    double expected = scale * 1000 + atZero;
-    if (!(Math.abs(atThousand - expected) <= AFFINE_TOLERANCE * Math.abs(expected))) {
-      throw InvalidInputException.of(kind.name(), "in a linear unit", unit.toString());
-    }
+    double[] affine = affine(unit, kind.siUnit().toUnit(), kind.name());
+    double scale = affine[1];
     // A difference knows no zero point: 5 °C of rise are 5 K.
-    double shift = kind == Kind.TEMPERATURE_DIFFERENCE ? 0 : atZero / scale;
+    double shift = kind == Kind.TEMPERATURE_DIFFERENCE ? 0 : affine[0] / scale;
     return new NamedUnit<>(kind, unit.toString(), scale, 1, shift, "", unit);
+  }
+
+  /** Value at zero, and what one more adds to it. */
+  private static double[] affine(Unit<?> from, Unit<?> to, String field) {
+    UnitConverter converter = converter(from, to, field);
+    try {
+      double atZero = converter.convert(0.0);
+      double scale = converter.convert(1.0) - atZero;
+      double atThousand = converter.convert(1000.0);
+      double expected = scale * 1000 + atZero;
+      if (Math.abs(atThousand - expected) <= AFFINE_TOLERANCE * Math.abs(expected)) {
+        return new double[] {atZero, scale};
+      }
+    } catch (ArithmeticException | NumberFormatException e) {
+      // The reference implementation throws so where a logarithm is infinite.
+    }
+    throw InvalidInputException.of(field, "in a linear unit", from.toString());
   }
 
   private static UnitConverter converter(Unit<?> from, Unit<?> to, String field) {

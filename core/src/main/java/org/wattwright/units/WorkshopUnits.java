@@ -582,6 +582,14 @@ public final class WorkshopUnits {
   public static final NamedUnit<EntropicCoefficient> VOLT_PER_KELVIN =
       unit(Kind.ENTROPIC_COEFFICIENT, "V/K", 1, 1, "");
 
+  /** Joule per mole. */
+  public static final NamedUnit<MolarEnergy> JOULE_PER_MOLE =
+      unit(Kind.MOLAR_ENERGY, "J/mol", 1, 1, "");
+
+  /** Kilojoule per mole. */
+  public static final NamedUnit<MolarEnergy> KILOJOULE_PER_MOLE =
+      unit(Kind.MOLAR_ENERGY, "kJ/mol", 1000, 1, "");
+
   /** One per kelvin. */
   public static final NamedUnit<TemperatureCoefficient> PER_KELVIN =
       unit(Kind.TEMPERATURE_COEFFICIENT, "1/K", 1, 1, "");

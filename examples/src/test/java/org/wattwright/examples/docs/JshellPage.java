@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A Markdown page with {@code jshell} blocks, which together are one session: what is typed after the
- * prompt, and below it what jshell answers.
+ * A Markdown page with {@code jshell} blocks, which together are one session: what is typed after
+ * the prompt, and below it what jshell answers.
  */
 final class JshellPage {
   static final String PROMPT = "jshell> ";
   private static final String CONTINUATION = "   ...> ";
   private static final String FENCE = "```";
   private static final String OPENING = FENCE + "jshell";
+
+  /** Left out: line numbers of the library's source tell a reader nothing. */
+  private static final String STACK_TRACE = "\\|\\s+at .*";
 
   private final List<String> lines;
 
@@ -63,7 +66,7 @@ final class JshellPage {
       if (line.startsWith(PROMPT)) {
         exchanges.add(new ArrayList<>());
       }
-      if (!exchanges.isEmpty()) {
+      if (!exchanges.isEmpty() && !line.matches(STACK_TRACE)) {
         exchanges.get(exchanges.size() - 1).add(line.stripTrailing());
       }
     }
