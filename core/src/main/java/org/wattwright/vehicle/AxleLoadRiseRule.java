@@ -12,7 +12,7 @@ import org.wattwright.internal.Require;
 /**
  * How far the load of an axle at kerb mass may rise by the conversion, as a share of that before.
  *
- * <p>Code {@code rule.axleLoad.rise}. Immutable and thread-safe.
+ * <p>Code {@code rule.load.rise}. Immutable and thread-safe.
  *
  * @param axle front or rear
  * @param largestRise 0.10 for 10 %, ≥ 0
@@ -35,7 +35,7 @@ public record AxleLoadRiseRule(Axle axle, double largestRise) implements Vehicle
     LoadState after = subject.ledger().after(LoadCase.KERB);
     double rise = after.axles().kg(axle) / after.before().axles().kg(axle) - 1;
     return List.of(
-        Check.named("rule.axleLoad.rise", "rise of the " + axle + " axle load at kerb mass")
+        Check.named("rule.load.rise", "rise of the " + axle + " axle load at kerb mass")
             .source(source)
             .basis(after.basis().and(Basis.DATA_SHEET))
             .safety()

@@ -16,8 +16,8 @@ import org.wattwright.units.InvalidInputException;
  * Between which shares of the mass an axle must stay in a load case, such as at least 30 % on the
  * steering axle when fully laden.
  *
- * <p>Codes {@code rule.axleShare.least} and {@code rule.axleShare.most}; NOT_CHECKED if the load
- * case is not among those looked at. Immutable and thread-safe.
+ * <p>Codes {@code rule.share.least} and {@code rule.share.most}; NOT_CHECKED if the load case is
+ * not among those looked at. Immutable and thread-safe.
  *
  * @param loadCase name of the load case
  * @param axle front or rear
@@ -48,8 +48,8 @@ public record AxleShareRule(String loadCase, Axle axle, double least, double mos
   @Override
   public List<Check> check(RuleSubject subject, Source source) {
     Optional<LoadState> state = subject.loadCase(loadCase).map(subject.ledger()::after);
-    CheckBuilder low = named("rule.axleShare.least", "least", source);
-    CheckBuilder high = named("rule.axleShare.most", "greatest", source);
+    CheckBuilder low = named("rule.share.least", "least", source);
+    CheckBuilder high = named("rule.share.most", "greatest", source);
     if (state.isEmpty()) {
       String missing = "load case '" + loadCase + "'";
       return List.of(low.notChecked(missing), high.notChecked(missing));

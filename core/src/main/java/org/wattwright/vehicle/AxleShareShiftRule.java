@@ -11,7 +11,7 @@ import org.wattwright.internal.Require;
 /**
  * How far the front share of the kerb mass may move by the conversion, either way.
  *
- * <p>Code {@code rule.axleShare.shift}. Immutable and thread-safe.
+ * <p>Code {@code rule.share.shift}. Immutable and thread-safe.
  *
  * @param largestShift in shares of the mass, 0.05 for five percentage points, 0 to 1
  */
@@ -31,7 +31,7 @@ public record AxleShareShiftRule(double largestShift) implements VehicleRule, Se
     LoadState after = subject.ledger().after(LoadCase.KERB);
     double shift = Math.abs(after.frontShare() - after.before().frontShare());
     return List.of(
-        Check.named("rule.axleShare.shift", "shift of the front share of the kerb mass")
+        Check.named("rule.share.shift", "shift of the front share of the kerb mass")
             .source(source)
             .basis(after.basis().and(Basis.DATA_SHEET))
             .atMost(Figure.share(shift), Figure.share(largestShift)));

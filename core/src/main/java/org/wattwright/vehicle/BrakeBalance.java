@@ -288,13 +288,13 @@ public final class BrakeBalance implements Serializable {
    * height the end of its band with the lower rate decides. Source: UN R13-H, Annex 5, from memory;
    * whether it binds an older vehicle is for the local code to say.
    *
-   * @return the check {@code brake.lockOrder}
+   * @return the check {@code brake.lock.order}
    */
   public Check checkLockOrder() {
     double lowest =
         extremes().stream().mapToDouble(BrakeBalance::equalAdhesionRate).min().orElseThrow();
     return Check.named(
-            "brake.lockOrder", "front axle locks before the rear up to a braking rate of 0.8")
+            "brake.lock.order", "front axle locks before the rear up to a braking rate of 0.8")
         .source(R13H)
         .basis(basis)
         .safety()
@@ -308,13 +308,13 @@ public final class BrakeBalance implements Serializable {
    * + 0.7·(μ − 0.2). Source: UN R13-H, Annex 5, from memory.
    *
    * @param adhesion coefficient μ, 0.2 to 0.8
-   * @return the check {@code brake.adhesionUse}
+   * @return the check {@code brake.adhesion.use}
    * @throws org.wattwright.units.InvalidInputException if the coefficient is outside its range
    */
   public Check checkAdhesionUse(double adhesion) {
     double lowest =
         extremes().stream().mapToDouble(end -> end.firstLock(adhesion).rate()).min().orElseThrow();
-    return Check.named("brake.adhesionUse", "braking rate at first lock, adhesion " + adhesion)
+    return Check.named("brake.adhesion.use", "braking rate at first lock, adhesion " + adhesion)
         .source(R13H)
         .basis(basis)
         .safety()

@@ -49,9 +49,9 @@ public record BrakeComparison(BrakeBalance before, BrakeBalance after) implement
   /**
    * Whether the conversion left the brakes as good as they were.
    *
-   * <p>Codes: {@code brake.lockAxle.change} fails if the rear axle now locks first where the front
-   * did; {@code brake.efficiency.change} fails if less of the grip can be used than before. Both
-   * are requirements of the workshop, not rules. Estimated heights are taken at both ends.
+   * <p>Codes: {@code brake.lock.axle} fails if the rear axle now locks first where the front did;
+   * {@code brake.efficiency.change} fails if less of the grip can be used than before. Both are
+   * requirements of the workshop, not rules. Estimated heights are taken at both ends.
    *
    * @param adhesion coefficient μ of the road, above 0 and up to 2
    * @return two checks
@@ -62,9 +62,7 @@ public record BrakeComparison(BrakeBalance before, BrakeBalance after) implement
     Basis basis = before.basis().and(after.basis());
     Pair worst = pairs.stream().min((a, b) -> Double.compare(a.gain(), b.gain())).orElseThrow();
     Check order =
-        Check.named(
-                "brake.lockAxle.change",
-                "rear axle does not newly lock first, adhesion " + adhesion)
+        Check.named("brake.lock.axle", "rear axle does not newly lock first, adhesion " + adhesion)
             .source(NO_WORSE)
             .basis(basis)
             .safety()

@@ -12,7 +12,7 @@ import org.wattwright.units.Kind;
 /**
  * How far the kerb mass may rise or fall by the conversion, as shares of that before.
  *
- * <p>Codes {@code rule.kerbMass.rise} and {@code rule.kerbMass.fall}. Immutable and thread-safe.
+ * <p>Codes {@code rule.mass.rise} and {@code rule.mass.fall}. Immutable and thread-safe.
  *
  * @param largestRise 0.08 for 8 %, ≥ 0
  * @param largestFall 0.20 for 20 %, 0 to 1
@@ -38,11 +38,11 @@ public record KerbMassRule(double largestRise, double largestFall)
     double change = Kind.MASS.siValueOf(after.total()) / beforeKg - 1;
     Basis basis = after.basis().and(Basis.DATA_SHEET);
     return List.of(
-        Check.named("rule.kerbMass.rise", "rise of the kerb mass")
+        Check.named("rule.mass.rise", "rise of the kerb mass")
             .source(source)
             .basis(basis)
             .atMost(Figure.share(change), Figure.share(largestRise)),
-        Check.named("rule.kerbMass.fall", "fall of the kerb mass")
+        Check.named("rule.mass.fall", "fall of the kerb mass")
             .source(source)
             .basis(basis)
             .atMost(Figure.share(-change), Figure.share(largestFall)));

@@ -216,13 +216,13 @@ public final class Understeer implements Serializable {
    * is estimated.
    *
    * @param topSpeed of the converted vehicle, &gt; 0 km/h
-   * @return the check {@code handling.criticalSpeed}
+   * @return the check {@code handling.speed.critical}
    * @throws InvalidInputException if the top speed is not positive
    */
   public Check check(Quantity<Speed> topSpeed) {
     Require.quantity("Understeer.topSpeed", topSpeed, KILOMETRE_PER_HOUR).positive();
     CheckBuilder check =
-        Check.named("handling.criticalSpeed", "critical speed above top speed")
+        Check.named("handling.speed.critical", "critical speed above top speed")
             .source(GILLESPIE)
             .basis(basis())
             .safety()

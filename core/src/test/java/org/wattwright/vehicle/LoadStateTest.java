@@ -183,8 +183,8 @@ class LoadStateTest {
     assertThat(result(sheet, "m_f")).isEqualTo(state.axles().front());
     assertThat(result(sheet, "m_r")).isEqualTo(state.axles().rear());
     assertThat(sheet.toText())
-        .contains("Δm_f = m·(1 - d/L) = 126 kg·(1 - 2.62 m/2.31 m) = -16.91 kg")
-        .contains("Δm_r = m·d/L = 126 kg·2.62 m/2.31 m = 142.9 kg")
+        .contains("Δm_f = m·(1 - d/L) = 126 kg · (1 - 2.62 m / 2.31 m) = -16.91 kg")
+        .contains("Δm_r = m·d/L = 126 kg · 2.62 m / 2.31 m = 142.9 kg")
         .contains("d_cg = L·m_r/m_t");
     List<String> symbols = sheet.steps().stream().map(Step::symbol).toList();
     assertThat(symbols)
