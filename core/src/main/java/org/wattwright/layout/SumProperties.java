@@ -4,12 +4,17 @@ import static org.wattwright.units.WorkshopUnits.KILOGRAM;
 import static org.wattwright.units.WorkshopUnits.KILOWATT_HOUR;
 import static org.wattwright.units.WorkshopUnits.LITRE;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Currency;
 import java.util.List;
+import java.util.Optional;
 import org.wattwright.battery.BatteryModule;
 import org.wattwright.battery.CellProperty;
 import org.wattwright.battery.Pack;
 import org.wattwright.check.Figure;
 import org.wattwright.units.Kind;
+import org.wattwright.units.Price;
 import org.wattwright.units.StateOfCharge;
 import org.wattwright.voltage.OperatingConditions;
 
@@ -41,17 +46,25 @@ final class SumProperties {
         List.of(CellProperty.MASS));
   }
 
-  /** Modules and enclosures, all in one currency. */
-  static Property price(String currencyCode) {
-    String name = currencyCode.isEmpty() ? "pack price" : "pack price in " + currencyCode;
+  /** Modules and enclosures, all in one currency; empty if nothing has a price. */
+  static Property price(Optional<Currency> currency) {
     return new SumProperty(
-        new SumProperty.Words(name, "C", "price"),
+        new SumProperty.Words("pack price", "C", "price"),
         new SumProperty.Parts(
-            module -> module.price().map(p -> p.amount().doubleValue()).orElse(Double.NaN),
-            enclosure -> enclosure.price().map(p -> p.amount().doubleValue()).orElse(Double.NaN),
-            candidate -> candidate.price().map(p -> p.amount().doubleValue()).orElse(Double.NaN)),
-        Figure::number,
+            module -> amount(module.price()),
+            enclosure -> amount(enclosure.price()),
+            candidate -> amount(candidate.price())),
+        si -> currency.map(c -> Figure.of(priceOf(si, c))).orElseGet(() -> Figure.number(si)),
         List.of());
+  }
+
+  private static double amount(Optional<Price> price) {
+    return price.map(p -> p.amount().doubleValue()).orElse(Double.NaN);
+  }
+
+  /** Without the digits that only binary numbers have. */
+  private static Price priceOf(double amount, Currency currency) {
+    return new Price(new BigDecimal(amount).round(new MathContext(15)), currency);
   }
 
   /** Number of modules. */

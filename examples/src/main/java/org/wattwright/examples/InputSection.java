@@ -58,7 +58,7 @@ final class InputSection {
       table =
           table.row(
               cell.name(),
-              cell.chemistry(),
+              cell.chemistry().toString(),
               cell.capacity().present().toString(),
               cell.capacity().basis().toString(),
               cell.voltages().minimum().toString(),

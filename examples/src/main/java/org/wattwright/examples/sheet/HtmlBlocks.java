@@ -99,8 +99,9 @@ final class HtmlBlocks implements BlockWriter {
 
   private void step(Step step) {
     out.append("<tr>").append(HtmlText.element("td", step.meaning())).append("<td>");
-    out.append(HtmlText.element("span class=\"formula\"", step.symbol() + " = " + step.formula()));
-    if (!step.inputs().isEmpty()) {
+    String formula = step.formula().isEmpty() ? "" : " = " + step.formula();
+    out.append(HtmlText.element("span class=\"formula\"", step.symbol() + formula));
+    if (!step.substituted().isEmpty()) {
       out.append("<br>")
           .append(HtmlText.element("span class=\"formula\"", "= " + step.substituted()));
     }

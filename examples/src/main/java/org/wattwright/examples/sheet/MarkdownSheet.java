@@ -8,6 +8,9 @@ import org.wattwright.check.MarkdownTable;
 public final class MarkdownSheet {
   private static final String STARTS_MARKUP = "#+-=";
 
+  /** Below the sections, whatever their depth. */
+  private static final int WORKING_LEVEL = 4;
+
   private MarkdownSheet() {}
 
   /**
@@ -84,7 +87,7 @@ public final class MarkdownSheet {
 
     @Override
     public void working(Working working) {
-      line(working.worksheet().toMarkdown().replaceFirst("^###", "####").strip());
+      line(working.worksheet().toMarkdown(WORKING_LEVEL).strip());
     }
 
     @Override

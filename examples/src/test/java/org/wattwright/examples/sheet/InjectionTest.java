@@ -49,7 +49,7 @@ class InjectionTest {
             .source(Source.requirement(text))
             .note(text)
             .atMost(Figure.number(1), Figure.number(2));
-    Check open = Check.named("a.c", text).notChecked(text);
+    Check open = Check.named("a.c", text).source(Source.PHYSICS).notChecked(text);
     Section section =
         Section.of(text)
             .with(
