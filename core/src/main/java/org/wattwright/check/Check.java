@@ -264,7 +264,20 @@ public final class Check implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(code, what, actual, limit, outcome);
+    return Objects.hash(
+        code,
+        what,
+        relation,
+        actual,
+        limit,
+        outcome,
+        basis,
+        source,
+        missing,
+        estimates,
+        answeredBy,
+        safety,
+        note);
   }
 
   /** Whether only the estimate among its inputs keeps this from a pass. */
@@ -272,8 +285,12 @@ public final class Check implements Serializable {
     return safety && basis == Basis.ESTIMATED && outcome == Outcome.CAUTION;
   }
 
-  /** Actual value against limit with the sign that is true; empty if nothing was compared. */
-  String comparison() {
+  /**
+   * Actual value against limit with the sign that is true.
+   *
+   * @return for example {@code 131.4 V > 118.8 V}; empty if nothing was compared
+   */
+  public String comparison() {
     if (actual == null) {
       return "";
     }
@@ -284,8 +301,12 @@ public final class Check implements Serializable {
     return actual.toStringApartFrom(limit) + " " + sign + " " + limit.toStringApartFrom(actual);
   }
 
-  /** What is missing, what is estimated, and the note; may be empty. */
-  String remark() {
+  /**
+   * What is missing, what is estimated, and the note, as reports print it.
+   *
+   * @return in words; may be empty
+   */
+  public String remark() {
     List<String> parts = new ArrayList<>();
     if (!missing.isEmpty()) {
       parts.add("missing: " + String.join(", ", missing));

@@ -255,7 +255,8 @@ public final class Figure implements Serializable {
 
   @Override
   public int hashCode() {
-    return Double.hashCode(value);
+    @Nullable Kind<?> kind = kind();
+    return Objects.hash(type, value, kind == null ? "" : kind.name(), currency);
   }
 
   /**
@@ -269,7 +270,7 @@ public final class Figure implements Serializable {
       case QUANTITY -> sensible(Objects.requireNonNull(measure));
       case COUNT -> Long.toString((long) value);
       case SHARE -> sensible(Measures.percent(value * 100));
-      case NUMBER -> withoutUnit(sensible(Measures.number(value)));
+      case NUMBER -> sensible(Measures.number(value));
       case PRICE -> priceText(Objects.requireNonNull(currency));
     };
   }
@@ -286,11 +287,6 @@ public final class Figure implements Serializable {
 
   private static <Q extends Quantity<Q>> String sensible(Measure<Q> measure) {
     return Measures.format(measure, measure.kind());
-  }
-
-  /** A plain number ends in its unit, 1. */
-  private static String withoutUnit(String text) {
-    return text.substring(0, text.length() - 2);
   }
 
   /**
@@ -323,8 +319,7 @@ public final class Figure implements Serializable {
     return switch (type) {
       case QUANTITY -> fixed(Objects.requireNonNull(measure), decimals);
       case SHARE -> Measures.format(Measures.percent(value * 100), WorkshopUnits.PERCENT, decimals);
-      case NUMBER ->
-          withoutUnit(Measures.format(Measures.number(value), WorkshopUnits.ONE, decimals));
+      case NUMBER -> Measures.format(Measures.number(value), WorkshopUnits.ONE, decimals);
       case COUNT, PRICE -> toString();
     };
   }

@@ -87,8 +87,8 @@ final class Substitution {
   }
 
   private void value(String value, int end) {
-    char before = at == 0 ? ' ' : formula.charAt(at - 1);
-    char after = end >= formula.length() ? ' ' : formula.charAt(end);
+    char before = charAt(at - 1);
+    char after = charAt(end);
     if (Character.isDigit(before) || before == ')') {
       out.append(" · ");
     }
@@ -98,22 +98,26 @@ final class Substitution {
     }
   }
 
-  private static boolean needsBrackets(String value, char before, char after) {
+  private boolean needsBrackets(String value, char before, char after) {
     boolean power = "²³⁴⁵⁻⁰¹^".indexOf(after) >= 0;
     boolean root = before == '√' || before == '∛' || before == '^';
-    boolean divisor = before == '/' && (value.contains("/") || value.contains("·"));
+    boolean divisor = out.toString().endsWith("/ ") && (value.contains("/") || value.contains("·"));
     return value.startsWith("-") || power || root || divisor;
   }
 
   /** Products and quotients get room, so that their signs differ from those of units. */
   private void operator(char c) {
-    boolean spaced = c == '·' || c == '×' || c == '/';
-    boolean already = at > 0 && formula.charAt(at - 1) == ' ';
-    if (spaced && !already) {
-      out.append(' ').append(c).append(' ');
-    } else {
+    if (c != '·' && c != '×' && c != '/') {
       out.append(c);
+      return;
     }
+    out.append(charAt(at - 1) == ' ' ? "" : " ").append(c);
+    out.append(charAt(at + 1) == ' ' ? "" : " ");
+  }
+
+  /** A space beyond the ends. */
+  private char charAt(int index) {
+    return index < 0 || index >= formula.length() ? ' ' : formula.charAt(index);
   }
 
   private int wordEnd(int start) {
