@@ -134,7 +134,7 @@ final class SearchSpec {
             conditions ->
                 draft.meanPower != null
                     ? new EnergyAtPower(draft.meanPower, conditions)
-                    : SumProperties.energyAtRest(conditions));
+                    : new EnergyAtRest(conditions));
   }
 
   Property peakPower() {

@@ -15,6 +15,7 @@ import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Party;
 import org.wattwright.check.Recorder;
 import org.wattwright.check.Source;
 import org.wattwright.check.Worksheet;
@@ -200,7 +201,11 @@ public record RegenerationCutOff(
         .map(
             limit ->
                 check.note(remedy(limit, reactionTime)).atMost(reached, Figure.of(limit, VOLT)))
-        .orElseGet(() -> check.notChecked(device.name() + ".absoluteMaximum"));
+        .orElseGet(
+            () ->
+                check
+                    .answeredBy(Party.PARTS_SUPPLIER)
+                    .notChecked(reached, device.name() + ".absoluteMaximum"));
   }
 
   /** What would keep the limit. */

@@ -10,7 +10,9 @@ import org.wattwright.examples.job.Requirement;
 import org.wattwright.layout.Candidate;
 import org.wattwright.layout.Criterion;
 import org.wattwright.layout.PackSearch;
+import org.wattwright.units.WorkshopUnits;
 import org.wattwright.voltage.Device;
+import org.wattwright.voltage.DeviceRole;
 import org.wattwright.voltage.OperatingConditions;
 
 /**
@@ -72,8 +74,25 @@ record Design(
             .rankBy(criterion(job));
     for (Device device : devices) {
       search = search.device(device);
+      search = withCurrentLimit(search, device, peak);
     }
     return limited(search, requirement.limits());
+  }
+
+  /**
+   * A pack of few modules in series gives the peak power only at a current the inverter refuses.
+   */
+  private static PackSearch withCurrentLimit(
+      PackSearch search, Device device, Requirement.PeakPower peak) {
+    if (device.role() != DeviceRole.INVERTER || device.maximumCurrent().isEmpty()) {
+      return search;
+    }
+    return search.require(
+        org.wattwright.layout.Requirement.atMost(
+            "current of " + device.name() + " at the peak power",
+            WorkshopUnits.AMPERE,
+            device.maximumCurrent().get(),
+            candidate -> RequirementChecks.peakCurrent(candidate.pack(), peak)));
   }
 
   private static PackSearch limited(PackSearch search, Requirement.Limits limits) {
@@ -109,8 +128,7 @@ record Design(
             .pack(withLinks(best.pack(), job.requirement()))
             .conditions(conditions);
     devices.forEach(builder::device);
-    RequirementChecks.of(best, builder.build().pack(), job.requirement())
-        .forEach(builder::requirement);
+    RequirementChecks.of(best, builder.build().pack(), job).forEach(builder::requirement);
     return builder.build();
   }
 

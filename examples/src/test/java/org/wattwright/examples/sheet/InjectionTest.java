@@ -12,6 +12,16 @@ import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.check.Worksheet;
+import org.wattwright.conversion.BulletList;
+import org.wattwright.conversion.CalculationSheet;
+import org.wattwright.conversion.Cautions;
+import org.wattwright.conversion.CheckList;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Drawing;
+import org.wattwright.conversion.MarkdownSheet;
+import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.Section;
+import org.wattwright.conversion.Working;
 
 /** Text from input in every kind of block: it may show, but it may not become markup. */
 class InjectionTest {
