@@ -1,0 +1,141 @@
+package org.wattwright.layout;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Looks at every allocation of one pack whose value lies in a window and that keeps all rules.
+ *
+ * <p>Meets in the middle: the ways to fill the last bays are stored by number of units and value;
+ * each way to fill the first bays then looks up those that complete it. The window may shrink on
+ * the way. Exact: whole numbers, and nothing is left out but what lies outside the window or breaks
+ * a rule. Cost: about the square root of the number of allocations, where the window is narrow.
+ */
+final class AllocationScan {
+  /** Ways to be stored at most; 2²² of them take 50 MB. */
+  private static final double MOST_STORED = 1 << 22;
+
+  /** From so many ways in the window on, the rules are looked at for all of them at once. */
+  private static final int WORTH_BOUNDING = 4;
+
+  private final BayTables tables;
+  private final long[][] value;
+  private final LoadRule[] rules;
+  private final long[][][] ruleTables;
+  private final int first;
+  private final StoredHalf stored;
+  private final RestBounds bounds;
+  private final int[] counts;
+  private final int[] capAfter;
+  private final long[] leastAfter;
+  private final long[] mostAfter;
+  private final Visitor visitor;
+  private final Effort effort;
+
+  /** What is done with the allocations. */
+  interface Visitor {
+    /** Smallest value of interest. */
+    long low();
+
+    /** Largest value of interest. */
+    long high();
+
+    /** An allocation that keeps all rules; the array is overwritten afterwards. */
+    void accept(int[] counts, long value);
+  }
+
+  /** The values to be windowed, and the rules to be kept, each with its table. */
+  record Question(long[][] value, List<LoadRule> rules, List<long[][]> ruleTables) {}
+
+  AllocationScan(BayTables tables, Question question, Visitor visitor, Effort effort) {
+    this.tables = tables;
+    this.value = question.value();
+    this.rules = question.rules().toArray(LoadRule[]::new);
+    this.ruleTables = question.ruleTables().toArray(long[][][]::new);
+    this.visitor = visitor;
+    this.effort = effort;
+    int bays = tables.bays();
+    this.counts = new int[bays];
+    this.capAfter = new int[bays + 1];
+    this.leastAfter = new long[bays + 1];
+    this.mostAfter = new long[bays + 1];
+    for (int bay = bays - 1; bay >= 0; bay--) {
+      capAfter[bay] = capAfter[bay + 1] + tables.cap(bay);
+      leastAfter[bay] = leastAfter[bay + 1] + Arrays.stream(value[bay]).min().orElse(0);
+      mostAfter[bay] = mostAfter[bay + 1] + Arrays.stream(value[bay]).max().orElse(0);
+    }
+    this.first = firstStored(tables);
+    int capBefore = capAfter[0] - capAfter[first];
+    long[][] last = Arrays.copyOfRange(value, first, bays);
+    this.stored =
+        new StoredHalf(last, tables.units() - capBefore, Math.min(tables.units(), capAfter[first]));
+    this.bounds = new RestBounds(ruleTables, first, Math.min(tables.units(), capAfter[first]));
+  }
+
+  /** Half of the bays are stored, or fewer if they have too many ways. */
+  private static int firstStored(BayTables tables) {
+    int first = tables.bays();
+    double ways = 1;
+    while (first > (tables.bays() + 1) / 2 && ways * (tables.cap(first - 1) + 1) < MOST_STORED) {
+      first--;
+      ways *= tables.cap(first) + 1;
+    }
+    return first;
+  }
+
+  /**
+   * Runs.
+   *
+   * @return whether every allocation was covered
+   */
+  boolean run() {
+    if (tables.units() > capAfter[0]) {
+      return true;
+    }
+    return fill(0, tables.units(), 0);
+  }
+
+  private boolean fill(int bay, int left, long sum) {
+    if (sum + mostAfter[bay] < visitor.low() || sum + leastAfter[bay] > visitor.high()) {
+      return true;
+    }
+    if (bay == first) {
+      return complete(left, sum);
+    }
+    int to = Math.min(tables.cap(bay), left);
+    for (int count = Math.max(0, left - capAfter[bay + 1]); count <= to; count++) {
+      counts[bay] = count;
+      if (!fill(bay + 1, left - count, sum + value[bay][count])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean complete(int left, long sum) {
+    if (!effort.spend(stored.size(left))) {
+      return false;
+    }
+    int from = stored.from(left, visitor.low() - sum);
+    int to = stored.to(left, visitor.high() - sum);
+    if (from < to && (to - from <= WORTH_BOUNDING || bounds.mayKeep(rules, counts, left))) {
+      for (int place = from; place < to; place++) {
+        meet(place, sum + stored.value(place));
+      }
+    }
+    return true;
+  }
+
+  private void meet(int place, long total) {
+    if (total < visitor.low() || total > visitor.high()) {
+      return;
+    }
+    stored.decode(place, counts, first);
+    for (int i = 0; i < rules.length; i++) {
+      if (!rules[i].isKept(BayTables.sum(ruleTables[i], counts))) {
+        return;
+      }
+    }
+    visitor.accept(counts, total);
+  }
+}
