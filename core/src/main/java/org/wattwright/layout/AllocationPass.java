@@ -22,9 +22,10 @@ final class AllocationPass implements AllocationScan.Visitor {
    * @param measure what deviation is measured by; null if all are equally good
    * @param best collects
    * @param threshold deviation allowed whatever the list holds; negative if the list decides
+   * @param mostUsed bays that may be used
    * @param linked whether all bays of a string must be linked
    */
-  record Aim(@Nullable LoadRule measure, BestLeaves best, double threshold, boolean linked) {}
+  record Aim(@Nullable LoadRule measure, BestLeaves best, double threshold, int mostUsed, boolean linked) {}
 
   AllocationPass(AllocationSpec spec, int optionIndex, BayTables tables, Aim aim) {
     this.spec = spec;
@@ -44,7 +45,7 @@ final class AllocationPass implements AllocationScan.Visitor {
   }
 
   private void narrow() {
-    double allowed = Math.max(aim.threshold(), aim.best().worstDeviation());
+    double allowed = aim.threshold() < 0 ? aim.best().worstDeviation() : aim.threshold();
     LoadRule measure = aim.measure();
     if (measure == null || allowed == widest || allowed == Double.POSITIVE_INFINITY) {
       return;
@@ -62,6 +63,11 @@ final class AllocationPass implements AllocationScan.Visitor {
   @Override
   public long high() {
     return high;
+  }
+
+  @Override
+  public int mostUsed() {
+    return Math.min(aim.mostUsed(), aim.best().mostUsed());
   }
 
   @Override

@@ -23,6 +23,7 @@ final class AllocationScan {
   private final LoadRule[] rules;
   private final long[][][] ruleTables;
   private final int first;
+  private final CapSums capSums;
   private final StoredHalf stored;
   private final RestBounds bounds;
   private final int[] counts;
@@ -39,6 +40,9 @@ final class AllocationScan {
 
     /** Largest value of interest. */
     long high();
+
+    /** Most bays that may be used. */
+    int mostUsed();
 
     /** An allocation that keeps all rules; the array is overwritten afterwards. */
     void accept(int[] counts, long value);
@@ -65,10 +69,13 @@ final class AllocationScan {
       mostAfter[bay] = mostAfter[bay + 1] + Arrays.stream(value[bay]).max().orElse(0);
     }
     this.first = firstStored(tables);
-    int capBefore = capAfter[0] - capAfter[first];
-    long[][] last = Arrays.copyOfRange(value, first, bays);
+    int[] caps = new int[bays];
+    Arrays.setAll(caps, tables::cap);
+    this.capSums = new CapSums(caps, first);
     this.stored =
-        new StoredHalf(last, tables.units() - capBefore, Math.min(tables.units(), capAfter[first]));
+        new StoredHalf(
+            Arrays.copyOfRange(value, first, bays),
+            new StoredHalf.Demand(tables.units(), visitor.mostUsed(), capSums));
     this.bounds = new RestBounds(ruleTables, first, Math.min(tables.units(), capAfter[first]));
   }
 
@@ -92,11 +99,13 @@ final class AllocationScan {
     if (tables.units() > capAfter[0]) {
       return true;
     }
-    return fill(0, tables.units(), 0);
+    return fill(0, tables.units(), 0, 0);
   }
 
-  private boolean fill(int bay, int left, long sum) {
-    if (sum + mostAfter[bay] < visitor.low() || sum + leastAfter[bay] > visitor.high()) {
+  private boolean fill(int bay, int left, int used, long sum) {
+    if (left > capSums.from(bay, visitor.mostUsed() - used)
+        || sum + mostAfter[bay] < visitor.low()
+        || sum + leastAfter[bay] > visitor.high()) {
       return true;
     }
     if (bay == first) {
@@ -105,7 +114,8 @@ final class AllocationScan {
     int to = Math.min(tables.cap(bay), left);
     for (int count = Math.max(0, left - capAfter[bay + 1]); count <= to; count++) {
       counts[bay] = count;
-      if (!fill(bay + 1, left - count, sum + value[bay][count])) {
+      int usedNow = count > 0 ? used + 1 : used;
+      if (!fill(bay + 1, left - count, usedNow, sum + value[bay][count])) {
         return false;
       }
     }
@@ -131,6 +141,9 @@ final class AllocationScan {
       return;
     }
     stored.decode(place, counts, first);
+    if (Integer.bitCount(StringRoute.usedSet(counts)) > visitor.mostUsed()) {
+      return;
+    }
     for (int i = 0; i < rules.length; i++) {
       if (!rules[i].isKept(BayTables.sum(ruleTables[i], counts))) {
         return;

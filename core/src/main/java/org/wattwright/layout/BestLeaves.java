@@ -36,6 +36,19 @@ final class BestLeaves {
     return isFull() ? leaves.get(room - 1).deviation() : Double.POSITIVE_INFINITY;
   }
 
+  /** Bays that an allocation may use to get in, where nothing but that can decide any more. */
+  int mostUsed() {
+    if (!isFull() || leaves.get(room - 1).deviation() > Math.max(0, order.threshold())) {
+      return Integer.MAX_VALUE;
+    }
+    return leaves.get(room - 1).enclosures();
+  }
+
+  /** Whether nothing can be nearer: the list is full of allocations without deviation. */
+  boolean isExact() {
+    return isFull() && leaves.get(room - 1).deviation() == 0;
+  }
+
   /** Whether an allocation cannot get in, whatever its links and its height. */
   boolean isBehind(double deviation, int enclosures) {
     return isFull() && order.isBehind(leaves.get(room - 1), deviation, enclosures);

@@ -27,21 +27,32 @@ final class StoredHalf {
   private final double[] binsPerValue;
   private int size;
 
-  /** Values of the counts of each stored bay; only numbers of units between the two are kept. */
-  StoredHalf(long[][] table, int fewestUnits, int mostUnits) {
+  private final Demand demand;
+
+  /** Units of the whole list, bays that may be used at most, and what the other bays can take. */
+  record Demand(int units, int mostUsed, CapSums caps) {}
+
+  /** Values of the counts of each stored bay; only ways that the other bays can complete. */
+  StoredHalf(long[][] table, Demand demand) {
     this.table = table;
+    this.demand = demand;
     this.caps = Arrays.stream(table).mapToInt(row -> row.length - 1).toArray();
-    int room = Math.max(0, mostUnits);
+    int room = Math.min(demand.units(), Arrays.stream(caps).sum());
     this.firstBin = new int[room + 2];
     this.least = new long[room + 1];
     this.most = new long[room + 1];
     this.binsPerValue = new double[room + 1];
-    sortIntoBins(new Unsorted(Math.max(0, fewestUnits), room));
+    sortIntoBins(new Unsorted(room));
+  }
+
+  /** Value and code so far. */
+  private static final class Way {
+    private long sum;
+    private int code;
   }
 
   /** The ways in the order in which they are counted up. */
   private final class Unsorted {
-    private final int fewest;
     private final int room;
     private final int[] after = new int[caps.length + 1];
     private final int[] perUnits;
@@ -49,25 +60,32 @@ final class StoredHalf {
     private int[] code = new int[1024];
     private int[] units = new int[1024];
 
-    Unsorted(int fewest, int room) {
-      this.fewest = fewest;
+    Unsorted(int room) {
       this.room = room;
       this.perUnits = new int[room + 1];
       for (int bay = caps.length - 1; bay >= 0; bay--) {
         after[bay] = after[bay + 1] + caps[bay];
       }
-      add(0, 0, 0, 0);
+      add(0, 0, 0, new Way());
     }
 
-    private void add(int bay, int filled, long sum, int coded) {
-      if (bay == caps.length) {
-        keep(filled, sum, coded);
+    private void add(int bay, int filled, int used, Way way) {
+      int fewest = demand.units() - demand.caps().before(demand.mostUsed() - used);
+      if (used > demand.mostUsed() || filled + after[bay] < fewest) {
         return;
       }
+      if (bay == caps.length) {
+        keep(filled, way.sum, way.code);
+        return;
+      }
+      long sum = way.sum;
+      int code = way.code * (caps[bay] + 1);
       int from = Math.max(0, fewest - filled - after[bay + 1]);
       int to = Math.min(caps[bay], room - filled);
       for (int count = from; count <= to; count++) {
-        add(bay + 1, filled + count, sum + table[bay][count], coded * (caps[bay] + 1) + count);
+        way.sum = sum + table[bay][count];
+        way.code = code + count;
+        add(bay + 1, filled + count, count > 0 ? used + 1 : used, way);
       }
     }
 

@@ -7,10 +7,11 @@ final class Ways {
   /** The ways when one more bay takes from none to {@code cap}; held at the largest long. */
   static long[] withOneMore(long[] ways, int cap) {
     long[] more = new long[ways.length];
+    long count = 0;
     for (int sum = 0; sum < ways.length; sum++) {
-      long count = 0;
-      for (int taken = Math.min(cap, sum); taken >= 0; taken--) {
-        count = plus(count, ways[sum - taken]);
+      count = plus(count, ways[sum]);
+      if (sum > cap && count < Long.MAX_VALUE) {
+        count -= ways[sum - cap - 1];
       }
       more[sum] = count;
     }
