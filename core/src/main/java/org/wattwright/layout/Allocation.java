@@ -16,8 +16,10 @@ import org.wattwright.battery.Pack;
 import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
 import org.wattwright.check.Worksheet;
+import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 import org.wattwright.units.ResistancePerLength;
+import org.wattwright.units.WorkshopUnits;
 import org.wattwright.vehicle.LoadCase;
 import org.wattwright.vehicle.LoadState;
 import org.wattwright.vehicle.MassItem;
@@ -87,6 +89,15 @@ public final class Allocation {
    */
   public int parallel() {
     return tables.option().parallel();
+  }
+
+  /**
+   * Number of modules.
+   *
+   * @return series times parallel
+   */
+  public int moduleCount() {
+    return tables.option().moduleCount();
   }
 
   /**
@@ -226,10 +237,7 @@ public final class Allocation {
   public Pack pack(Quantity<ResistancePerLength> perLength) {
     return StringLayout.pack(
         this,
-        org.wattwright.internal.Require.quantity(
-                "Allocation.linkResistance",
-                perLength,
-                org.wattwright.units.WorkshopUnits.OHM_PER_KILOMETRE)
+        Require.quantity("Allocation.linkResistance", perLength, WorkshopUnits.OHM_PER_KILOMETRE)
             .nonNegative());
   }
 

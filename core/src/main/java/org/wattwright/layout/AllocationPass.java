@@ -25,7 +25,12 @@ final class AllocationPass implements AllocationScan.Visitor {
    * @param mostUsed bays that may be used
    * @param linked whether all bays of a string must be linked
    */
-  record Aim(@Nullable LoadRule measure, BestLeaves best, double threshold, int mostUsed, boolean linked) {}
+  record Aim(
+      @Nullable LoadRule measure,
+      BestLeaves best,
+      double threshold,
+      int mostUsed,
+      boolean linked) {}
 
   AllocationPass(AllocationSpec spec, int optionIndex, BayTables tables, Aim aim) {
     this.spec = spec;

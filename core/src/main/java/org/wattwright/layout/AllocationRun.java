@@ -98,8 +98,7 @@ final class AllocationRun {
     List<Long> sizes = new ArrayList<>();
     for (int i = 0; i < spec.options().size(); i++) {
       order.add(i);
-      sizes.add(
-          new BayTables(spec, spec.options().get(i), BayTables.NONE_LIFTED).size());
+      sizes.add(new BayTables(spec, spec.options().get(i), BayTables.NONE_LIFTED).size());
     }
     order.sort(Comparator.comparing(sizes::get).reversed());
     return order;

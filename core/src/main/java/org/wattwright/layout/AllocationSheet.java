@@ -12,6 +12,7 @@ import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.check.Worksheet;
+import org.wattwright.units.Kind;
 import org.wattwright.vehicle.LoadState;
 
 /** Checks and working of an allocation, from the whole numbers that the allocator compared. */
@@ -45,6 +46,7 @@ final class AllocationSheet {
 
   private static Check notChecked(RuleBook.Gap gap) {
     return Check.named(gap.identity().code(), gap.identity().what())
+        .source(LIMIT)
         .safety()
         .notChecked(gap.missing().toArray(String[]::new));
   }
@@ -91,7 +93,7 @@ final class AllocationSheet {
     Worksheet.Recording recording = Worksheet.record("Bays, " + allocation);
     AllocationSpec spec = allocation.spec();
     int[] modules = allocation.modules();
-    double moduleKg = org.wattwright.units.Kind.MASS.siValueOf(allocation.module().mass());
+    double moduleKg = Kind.MASS.siValueOf(allocation.module().mass());
     double addedKg = 0;
     double addedFrontKg = 0;
     for (int bay = 0; bay < modules.length; bay++) {

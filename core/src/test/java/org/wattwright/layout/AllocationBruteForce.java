@@ -14,8 +14,8 @@ import org.wattwright.vehicle.MassLedger;
 import org.wattwright.vehicle.Side;
 
 /**
- * Every allocation one after another, each weighed module by module through the mass ledger in plain
- * doubles, and put in order by sorting.
+ * Every allocation one after another, each weighed module by module through the mass ledger in
+ * plain doubles, and put in order by sorting.
  */
 final class AllocationBruteForce {
   /** Far above rounding, far below the steps of the instances. */
@@ -102,8 +102,7 @@ final class AllocationBruteForce {
       double deviation =
           draft.target == null
               ? 0
-              : Math.abs(
-                  ledger.after(draft.target.loadCase()).frontShare() - draft.target.share());
+              : Math.abs(ledger.after(draft.target.loadCase()).frontShare() - draft.target.share());
       int used = (int) Arrays.stream(counts).filter(count -> count > 0).count();
       all.add(
           new Found(
@@ -124,7 +123,9 @@ final class AllocationBruteForce {
       for (int n = 1; n <= counts[i]; n++) {
         items.add(
             MassItem.of(
-                "module", option.module().mass(), BayAxis.between(bay.first(), bay.second(), n - 1)));
+                "module",
+                option.module().mass(),
+                BayAxis.between(bay.first(), bay.second(), n - 1)));
       }
       if (counts[i] > 0) {
         bay.enclosure().ifPresent(items::add);
@@ -180,8 +181,8 @@ final class AllocationBruteForce {
   /** Shortest over all orders of the used bays. */
   private double linkM(PackOption option, int[] counts) {
     boolean stated = draft.bays.stream().anyMatch(bay -> !bay.links().isEmpty());
-    int[] used = java.util.stream.IntStream.range(0, counts.length)
-        .filter(i -> counts[i] > 0).toArray();
+    int[] used =
+        java.util.stream.IntStream.range(0, counts.length).filter(i -> counts[i] > 0).toArray();
     return stated ? shortest(option, counts, used, 0) : 0;
   }
 
