@@ -13,11 +13,19 @@ final class AllocationRun {
 
   private final AllocationSpec spec;
   private final Effort effort;
+
+  /** Each pack with the limits of all bays. */
+  private final List<BayTables> limited;
+
   private final int wanted;
 
   AllocationRun(AllocationSpec spec) {
     this.spec = spec;
     this.effort = new Effort(spec.draft());
+    this.limited =
+        spec.options().stream()
+            .map(option -> new BayTables(spec, option, BayTables.NONE_LIFTED))
+            .toList();
     this.wanted = spec.draft().alternatives + 1;
   }
 
@@ -98,14 +106,17 @@ final class AllocationRun {
     List<Long> sizes = new ArrayList<>();
     for (int i = 0; i < spec.options().size(); i++) {
       order.add(i);
-      sizes.add(new BayTables(spec, spec.options().get(i), BayTables.NONE_LIFTED).size());
+      sizes.add(limited.get(i).size());
     }
     order.sort(Comparator.comparing(sizes::get).reversed());
     return order;
   }
 
   private boolean scan(int option, Aim aim, int liftedBay) {
-    BayTables tables = new BayTables(spec, spec.options().get(option), liftedBay);
+    BayTables tables =
+        liftedBay == BayTables.NONE_LIFTED
+            ? limited.get(option)
+            : new BayTables(spec, spec.options().get(option), liftedBay);
     if (tables.capacity() < tables.units()) {
       return true;
     }
@@ -113,7 +124,7 @@ final class AllocationRun {
     List<LoadRule> rules = pass.rules();
     AllocationScan.Question question =
         new AllocationScan.Question(
-            values(tables, aim.measure(), liftedBay), rules, tables.of(rules));
+            values(tables, aim.measure(), liftedBay), rules, () -> tables.of(rules));
     return new AllocationScan(tables, question, pass, effort).run();
   }
 

@@ -2,6 +2,7 @@ package org.wattwright.layout;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Looks at every allocation of one pack whose value lies in a window and that keeps all rules.
@@ -21,7 +22,11 @@ final class AllocationScan {
   private final BayTables tables;
   private final long[][] value;
   private final LoadRule[] rules;
-  private final long[][][] ruleTables;
+  private final Supplier<List<long[][]>> ruleSource;
+
+  /** Made when first needed: many a scan never comes to a rule. */
+  private long[][][] ruleTables = {};
+
   private final int first;
   private final CapSums capSums;
   private final StoredHalf stored;
@@ -49,13 +54,13 @@ final class AllocationScan {
   }
 
   /** The values to be windowed, and the rules to be kept, each with its table. */
-  record Question(long[][] value, List<LoadRule> rules, List<long[][]> ruleTables) {}
+  record Question(long[][] value, List<LoadRule> rules, Supplier<List<long[][]>> ruleTables) {}
 
   AllocationScan(BayTables tables, Question question, Visitor visitor, Effort effort) {
     this.tables = tables;
     this.value = question.value();
     this.rules = question.rules().toArray(LoadRule[]::new);
-    this.ruleTables = question.ruleTables().toArray(long[][][]::new);
+    this.ruleSource = question.ruleTables();
     this.visitor = visitor;
     this.effort = effort;
     int bays = tables.bays();
@@ -76,7 +81,7 @@ final class AllocationScan {
         new StoredHalf(
             Arrays.copyOfRange(value, first, bays),
             new StoredHalf.Demand(tables.units(), visitor.mostUsed(), capSums));
-    this.bounds = new RestBounds(ruleTables, first, Math.min(tables.units(), capAfter[first]));
+    this.bounds = new RestBounds(first, Math.min(tables.units(), capAfter[first]));
   }
 
   /** Half of the bays are stored, or fewer if they have too many ways. */
@@ -128,12 +133,20 @@ final class AllocationScan {
     }
     int from = stored.from(left, visitor.low() - sum);
     int to = stored.to(left, visitor.high() - sum);
-    if (from < to && (to - from <= WORTH_BOUNDING || bounds.mayKeep(rules, counts, left))) {
+    if (from < to
+        && (to - from <= WORTH_BOUNDING || bounds.mayKeep(rules, ruleTables(), counts, left))) {
       for (int place = from; place < to; place++) {
         meet(place, sum + stored.value(place));
       }
     }
     return true;
+  }
+
+  private long[][][] ruleTables() {
+    if (ruleTables.length < rules.length) {
+      ruleTables = ruleSource.get().toArray(long[][][]::new);
+    }
+    return ruleTables;
   }
 
   private void meet(int place, long total) {
@@ -144,8 +157,9 @@ final class AllocationScan {
     if (Integer.bitCount(StringRoute.usedSet(counts)) > visitor.mostUsed()) {
       return;
     }
+    long[][][] ofRules = ruleTables();
     for (int i = 0; i < rules.length; i++) {
-      if (!rules[i].isKept(BayTables.sum(ruleTables[i], counts))) {
+      if (!rules[i].isKept(BayTables.sum(ofRules[i], counts))) {
         return;
       }
     }

@@ -106,6 +106,6 @@ final class LoadRule {
   private long slack(double missed, Case loadCase, long mostAddedMass) {
     double per = limit.share() ? (double) (loadCase.baseMass() + mostAddedMass) : 1e9;
     double slack = missed * per * (1 + 1e-12) + 1;
-    return missed == 0 ? 0 : (long) Math.min(Micrograms.UNBOUNDED, slack);
+    return missed == 0 ? 0 : (long) Math.min((double) Micrograms.UNBOUNDED, slack);
   }
 }

@@ -4,22 +4,20 @@ import java.util.Arrays;
 
 /** Least and most that the last bays can add to each rule, by number of units in them. */
 final class RestBounds {
-  private final long[][][] tables;
   private final int first;
   private final int mostUnits;
   private long[][] least = {};
   private long[][] most = {};
 
-  RestBounds(long[][][] tables, int first, int mostUnits) {
-    this.tables = tables;
+  RestBounds(int first, int mostUnits) {
     this.first = first;
     this.mostUnits = Math.max(0, mostUnits);
   }
 
   /** Whether some way to fill the last bays may keep every rule; if not, none does. */
-  boolean mayKeep(LoadRule[] rules, int[] counts, int unitsLeft) {
+  boolean mayKeep(LoadRule[] rules, long[][][] tables, int[] counts, int unitsLeft) {
     if (least.length < rules.length) {
-      work();
+      work(tables);
     }
     for (int i = 0; i < rules.length; i++) {
       long sum = 0;
@@ -34,7 +32,7 @@ final class RestBounds {
     return true;
   }
 
-  private void work() {
+  private void work(long[][][] tables) {
     least = new long[tables.length][];
     most = new long[tables.length][];
     for (int i = 0; i < tables.length; i++) {
