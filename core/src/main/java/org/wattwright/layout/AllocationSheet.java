@@ -129,14 +129,14 @@ final class AllocationSheet {
         .formula("m_t - m_f")
         .with("m_t", totalKg, KILOGRAM)
         .with("m_f", frontKg, KILOGRAM)
-        .basis(state.basis())
+        .basis(state.basis().and(Basis.DATA_SHEET))
         .gives(totalKg - frontKg, KILOGRAM);
     recording
         .step("s_f", "front share" + where)
         .formula("m_f/m_t")
         .with("m_f", frontKg, KILOGRAM)
         .with("m_t", totalKg, KILOGRAM)
-        .basis(state.basis())
+        .basis(state.basis().and(Basis.DATA_SHEET))
         .gives(Figure.share(frontKg / totalKg));
   }
 
@@ -147,6 +147,7 @@ final class AllocationSheet {
         .formula(symbol + "0 + ΣΔ" + symbol)
         .with(symbol + "0", baseKg, KILOGRAM)
         .with("ΣΔ" + symbol, addedKg, KILOGRAM)
+        .basis(Basis.DATA_SHEET)
         .gives(baseKg + addedKg, KILOGRAM);
   }
 
