@@ -1,0 +1,99 @@
+package org.wattwright.conductor;
+
+/**
+ * Surface temperature at which a surface loses what flows into it, by a bracketed secant.
+ *
+ * <p>The inflow is linear in the surface temperature: for a current it is I²R(T_c) with T_c = T_s +
+ * q·T₁ eliminated, for a given conductor temperature it is (T_c − T_s)/T₁. The first guess takes the
+ * loss as ∝ ΔT^1.2, the first slope follows from it, and the bracket keeps a wild step inside. Four
+ * evaluations are usual.
+ */
+final class SteadyKernel {
+  /** Highest surface temperature for which the formulas and the table of air are claimed. */
+  static final double HIGHEST_K = 673.15;
+
+  private static final double TRIAL_RISE_K = 30;
+  private static final double EXPONENT = 1.2;
+
+  /** A secant step this small leaves an error of its square. */
+  private static final double LAST_STEP_K = 1e-5;
+
+  private static final int MOST_STEPS = 100;
+
+  private final SurfaceLoss loss;
+  private final double airK;
+  private final double lossAtAirWPerM;
+  private final double trialConductanceWPerMK;
+
+  SteadyKernel(SurfaceLoss loss) {
+    this.loss = loss;
+    this.airK = loss.airK();
+    this.lossAtAirWPerM = loss.lossWPerM(airK);
+    double trialWPerM = loss.lossWPerM(airK + TRIAL_RISE_K) - lossAtAirWPerM;
+    this.trialConductanceWPerMK = trialWPerM / TRIAL_RISE_K;
+  }
+
+  SurfaceLoss loss() {
+    return loss;
+  }
+
+  /**
+   * Solves loss(T_s) = q₀ + q₁·(T_s − T_air) for T_s ≥ T_air; infinite if that lies above {@link
+   * #HIGHEST_K}.
+   */
+  double surfaceK(double inflowAtAirWPerM, double slopeWPerMK) {
+    double excessWPerM = inflowAtAirWPerM - lossAtAirWPerM;
+    if (!(excessWPerM > 0)) {
+      return airK;
+    }
+    double low = airK;
+    double high = HIGHEST_K;
+    double x = firstGuessK(excessWPerM, slopeWPerMK);
+    double previousX = airK;
+    double previousF = -excessWPerM;
+    double riseK = x - airK;
+    double f = residual(x, inflowAtAirWPerM, slopeWPerMK);
+    double gain = EXPONENT * (f + excessWPerM + slopeWPerMK * riseK) / riseK - slopeWPerMK;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      if (f < 0) {
+        low = x;
+      } else {
+        high = x;
+      }
+      if (i > 0) {
+        gain = (f - previousF) / (x - previousX);
+      }
+      double next = x - f / gain;
+      if (Math.abs(next - x) <= LAST_STEP_K) {
+        return next;
+      }
+      if (!(next > low && next < high)) {
+        if (high == HIGHEST_K && !(residual(HIGHEST_K, inflowAtAirWPerM, slopeWPerMK) >= 0)) {
+          return Double.POSITIVE_INFINITY;
+        }
+        next = (low + high) / 2;
+      }
+      previousX = x;
+      previousF = f;
+      x = next;
+      f = residual(x, inflowAtAirWPerM, slopeWPerMK);
+    }
+    throw new IllegalStateException(
+        "no surface temperature between " + low + " K and " + high + " K after " + MOST_STEPS);
+  }
+
+  private double residual(double surfaceK, double inflowAtAirWPerM, double slopeWPerMK) {
+    return loss.lossWPerM(surfaceK) - inflowAtAirWPerM - slopeWPerMK * (surfaceK - airK);
+  }
+
+  /** From excess = (G₃₀·(ΔT/30)^0.2 − q₁)·ΔT with the power worked in. */
+  private double firstGuessK(double excessWPerM, double slopeWPerMK) {
+    double conductance = trialConductanceWPerMK - slopeWPerMK;
+    if (!(conductance > 0)) {
+      return (airK + HIGHEST_K) / 2;
+    }
+    double ratio = excessWPerM / (conductance * TRIAL_RISE_K);
+    double riseK = TRIAL_RISE_K * ratio / CylinderLoss.sixthRoot(ratio);
+    return Math.min(airK + riseK, (airK + HIGHEST_K) / 2);
+  }
+}
