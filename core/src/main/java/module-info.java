@@ -8,8 +8,9 @@ module org.wattwright.core {
   requires transitive java.measure;
   requires tech.units.indriya;
   requires commons.math3;
-  requires static transitive org.jspecify;
+  requires static org.jspecify;
 
   exports org.wattwright.units;
   exports org.wattwright.check;
+  exports org.wattwright.battery;
 }

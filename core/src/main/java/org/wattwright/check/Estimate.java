@@ -1,6 +1,7 @@
 package org.wattwright.check;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import org.wattwright.units.InvalidInputException;
@@ -19,17 +20,15 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
 
   private final String name;
   private final Kind<Q> kind;
-  private final double lowSi;
   private final double typicalSi;
-  private final double highSi;
+  private final Band band;
   private final Source source;
 
-  private Estimate(String name, Kind<Q> kind, double[] bandSi, Source source) {
+  private Estimate(String name, Kind<Q> kind, double typicalSi, Band band, Source source) {
     this.name = name;
     this.kind = kind;
-    this.lowSi = bandSi[0];
-    this.typicalSi = bandSi[1];
-    this.highSi = bandSi[2];
+    this.typicalSi = typicalSi;
+    this.band = band;
     this.source = source;
   }
 
@@ -51,8 +50,8 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
     if (!(typicalSi >= 0)) {
       throw InvalidInputException.of("Estimate.typical", "≥ 0", typical.toString());
     }
-    double[] bandSi = {typicalSi * band.lowFactor(), typicalSi, typicalSi * band.highFactor()};
-    return new Estimate<>(name, kind, bandSi, Objects.requireNonNull(source, "source"));
+    Objects.requireNonNull(source, "source");
+    return new Estimate<>(name, kind, typicalSi, Objects.requireNonNull(band, "band"), source);
   }
 
   /**
@@ -61,7 +60,7 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
    * @param lowFactor 0 to 1
    * @param highFactor ≥ 1
    */
-  public record Band(double lowFactor, double highFactor) {
+  public record Band(double lowFactor, double highFactor) implements Serializable {
     /**
      * Checks the range.
      *
@@ -94,7 +93,7 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
    * @return in the customary unit of the kind
    */
   public Quantity<Q> low() {
-    return kind.ofSi(lowSi);
+    return kind.ofSi(typicalSi * band.lowFactor());
   }
 
   /**
@@ -112,7 +111,16 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
    * @return in the customary unit of the kind
    */
   public Quantity<Q> high() {
-    return kind.ofSi(highSi);
+    return kind.ofSi(typicalSi * band.highFactor());
+  }
+
+  /**
+   * The band as factors of the typical value.
+   *
+   * @return the band
+   */
+  public Band band() {
+    return band;
   }
 
   /**
@@ -140,8 +148,12 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
    */
   @Override
   public String toString() {
-    return "%s about %s (%s … %s), estimated"
-        .formatted(
-            name, Figure.of(typical(), kind), Figure.of(low(), kind), Figure.of(high(), kind));
+    return String.format(
+        Locale.ROOT,
+        "%s about %s (%s … %s), estimated",
+        name,
+        Figure.of(typical(), kind),
+        Figure.of(low(), kind),
+        Figure.of(high(), kind));
   }
 }
