@@ -81,8 +81,7 @@ public enum Arrangement {
             .orElseThrow()
             .factor();
     return this == CONDUIT
-        ? new Factor(
-            CONDUIT_AGAINST_FREE_AIR * grouping.value(), Basis.ESTIMATED, CONDUIT_SOURCE)
+        ? new Factor(CONDUIT_AGAINST_FREE_AIR * grouping.value(), Basis.ESTIMATED, CONDUIT_SOURCE)
         : grouping;
   }
 

@@ -3,9 +3,9 @@ package org.wattwright.conductor;
 /**
  * A flat bar in still air: convection from its two broad faces, radiation from the whole perimeter.
  *
- * <p>On edge: both faces vertical, Churchill–Chu laminar. Flat: upper face Nu = 0.54·Ra^(1/4), lower
- * face Nu = 0.27·Ra^(1/4) on half the width (McAdams; Incropera and DeWitt, from memory). The narrow
- * faces' convection is left out, which is on the safe side.
+ * <p>On edge: both faces vertical, Churchill–Chu laminar. Flat: upper face Nu = 0.54·Ra^(1/4),
+ * lower face Nu = 0.27·Ra^(1/4) on half the width (McAdams; Incropera and DeWitt, from memory). The
+ * narrow faces' convection is left out, which is on the safe side.
  */
 final class BarLoss extends SurfaceLoss {
   private final boolean onEdge;

@@ -24,10 +24,7 @@ public enum BendUse {
   private static final class Table {
     static final List<Band> BANDS =
         PublishedRows.of("bend-radius.csv").stream()
-            .map(
-                row ->
-                    new Band(
-                        valueOf(row.text(0)), row.number(1), row.number(2), row.number(3)))
+            .map(row -> new Band(valueOf(row.text(0)), row.number(1), row.number(2), row.number(3)))
             .toList();
   }
 

@@ -13,9 +13,11 @@ import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
 import org.wattwright.internal.Require;
+import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 import org.wattwright.units.MassPerLength;
 import org.wattwright.units.Price;
+import org.wattwright.units.ThermalResistance;
 
 /**
  * A single-core cable as a catalogue lists it.
@@ -52,7 +54,7 @@ public final class Cable implements Serializable {
    * @param size the conductor
    * @param insulation insulation, and sheath unless told
    * @return a builder
-   * @throws org.wattwright.units.InvalidInputException if the name is blank
+   * @throws InvalidInputException if the name is blank
    */
   public static CableBuilder of(String name, ConductorSize size, InsulationMaterial insulation) {
     return new CableBuilder(Require.text("Cable.name", name), size, insulation);
@@ -253,14 +255,30 @@ public final class Cable implements Serializable {
    *
    * @param use how it is bent
    * @return the cable with that radius
-   * @throws org.wattwright.units.InvalidInputException if the outer diameter is unknown
+   * @throws InvalidInputException if the outer diameter is unknown
    */
   public Cable withBendRadiusFor(BendUse use) {
     if (data.outerM() == null) {
-      throw org.wattwright.units.InvalidInputException.of(
+      throw InvalidInputException.of(
           "Cable.outerDiameter", "given to work out a bend radius", "missing in " + name());
     }
     return toBuilder().minimumBendRadius(use.minimumRadius(METRE.of(data.outerM()))).build();
+  }
+
+  /**
+   * Thermal resistance from the conductor to the outer surface: T₁ = ρ/(2π·L)·ln(D/d_c), with a
+   * screen taken as a perfect conductor; IEC 60287-2-1.
+   *
+   * @param length of cable, &gt; 0
+   * @return in K/W; of the thickest where the geometry is estimated; empty if a diameter is missing
+   * @throws InvalidInputException if the length is not positive
+   */
+  public Optional<Quantity<ThermalResistance>> thermalResistance(Quantity<Length> length) {
+    double lengthM = Require.quantity("Cable.length", length, METRE).positive();
+    return geometries.stream()
+        .map(g -> g.thermalResistanceKmPerW(data.insulation(), data.sheath()) / lengthM)
+        .max(Double::compare)
+        .map(Kind.THERMAL_RESISTANCE::ofSi);
   }
 
   CableData data() {

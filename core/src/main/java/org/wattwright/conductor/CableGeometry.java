@@ -9,10 +9,14 @@ import java.io.Serializable;
 record CableGeometry(double conductorM, double insulationM, double screenM, double outerM)
     implements Serializable {
 
-  /** T = ρ/(2π)·[ln(D_i/d_c) + ln(D/D_s)], the screen itself without resistance; IEC 60287-2-1. */
-  double thermalResistanceKmPerW(double resistivityKmPerW) {
-    double logarithms = Math.log(insulationM / conductorM) + Math.log(outerM / screenM);
-    return resistivityKmPerW / (2 * Math.PI) * logarithms;
+  /**
+   * T = ρ_i/(2π)·ln(D_i/d_c) + ρ_s/(2π)·ln(D/D_s), the screen itself without resistance; IEC
+   * 60287-2-1.
+   */
+  double thermalResistanceKmPerW(InsulationMaterial insulation, InsulationMaterial sheath) {
+    double inner = insulation.properties().resistivityKmPerW() * Math.log(insulationM / conductorM);
+    double outer = sheath.properties().resistivityKmPerW() * Math.log(outerM / screenM);
+    return (inner + outer) / (2 * Math.PI);
   }
 
   /**
@@ -26,10 +30,7 @@ record CableGeometry(double conductorM, double insulationM, double screenM, doub
 
   double insulationAreaM2() {
     double squares =
-        insulationM * insulationM
-            - conductorM * conductorM
-            + outerM * outerM
-            - screenM * screenM;
+        insulationM * insulationM - conductorM * conductorM + outerM * outerM - screenM * screenM;
     return Math.PI / 4 * squares;
   }
 }

@@ -27,8 +27,8 @@ import org.wattwright.units.ResistancePerLength;
  * A conductor size: its name, its area of metal and the highest resistance it may have.
  *
  * <p>A size name is a resistance limit: a 35 mm² class 5 conductor holds about 31 mm² of copper. So
- * resistance comes from the standard's table, and the nominal area serves for mass and short circuit
- * only. Metric sizes are to IEC 60228, gauges to ASTM B258. Immutable and thread-safe.
+ * resistance comes from the standard's table, and the nominal area serves for mass and short
+ * circuit only. Metric sizes are to IEC 60228, gauges to ASTM B258. Immutable and thread-safe.
  */
 public final class ConductorSize implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -126,8 +126,8 @@ public final class ConductorSize implements Serializable {
   }
 
   /**
-   * A stranded copper conductor by its American Wire Gauge number: 2 % more resistance than the solid
-   * wire (ASTM B8, common practice).
+   * A stranded copper conductor by its American Wire Gauge number: 2 % more resistance than the
+   * solid wire (ASTM B8, common practice).
    *
    * @param gauge −3 (4/0) to 20
    * @return the size
@@ -181,8 +181,7 @@ public final class ConductorSize implements Serializable {
     double ohmPerM = factor * make.material().resistivityOhmM() / Kind.AREA.siValueOf(area);
     Quantity<ResistancePerLength> resistance = Kind.RESISTANCE_PER_LENGTH.ofSi(ohmPerM);
     Source source = Source.standard(solid ? "ASTM B258" : "ASTM B258, ASTM B8", "100 % IACS");
-    return new ConductorSize(
-        name, make, area, new Given<>(resistance, Basis.DATA_SHEET, source));
+    return new ConductorSize(name, make, area, new Given<>(resistance, Basis.DATA_SHEET, source));
   }
 
   /**

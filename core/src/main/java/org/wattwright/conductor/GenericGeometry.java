@@ -15,11 +15,14 @@ import org.wattwright.units.MassPerLength;
  */
 public final class GenericGeometry {
   private static final Source RULE =
-      Source.commonPractice("typical single-core cable: d = k·√A, wall = 0.6 mm + 0.21 mm·√(A/mm²)");
+      Source.commonPractice(
+          "typical single-core cable: d = k·√A, wall = 0.6 mm + 0.21 mm·√(A/mm²)");
 
   private static final Estimate.Band CONDUCTOR_BAND = new Estimate.Band(0.95, 1.05);
 
-  /** Thick rubber sheaths are up to a fifth wider than the rule, thin-wall cable a tenth thinner. */
+  /**
+   * Thick rubber sheaths are up to a fifth wider than the rule, thin-wall cable a tenth thinner.
+   */
   private static final Estimate.Band OUTER_BAND = new Estimate.Band(0.9, 1.2);
 
   private static final Estimate.Band MASS_BAND = new Estimate.Band(0.85, 1.25);
@@ -62,7 +65,11 @@ public final class GenericGeometry {
         size.areaM2() * size.material().thermal().densityKgPerM3()
             + wallM2 * insulation.properties().densityKgPerM3();
     return Estimate.of(
-        "mass per length", Kind.MASS_PER_LENGTH.ofSi(kgPerM), Kind.MASS_PER_LENGTH, MASS_BAND, RULE);
+        "mass per length",
+        Kind.MASS_PER_LENGTH.ofSi(kgPerM),
+        Kind.MASS_PER_LENGTH,
+        MASS_BAND,
+        RULE);
   }
 
   private static Estimate<Length> lengthEstimate(String name, double lengthM, Estimate.Band band) {

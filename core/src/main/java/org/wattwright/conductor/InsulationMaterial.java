@@ -20,9 +20,9 @@ import org.wattwright.units.ThermalConductivity;
 /**
  * An insulation or sheath material: how it conducts and stores heat, how hot it may get.
  *
- * <p>The limits named here are those of the material in general cable standards; a cable of a higher
- * temperature class states its own limit, see {@link CableBuilder#temperatureLimit}. Heat capacities
- * are from memory of IEC 60853-2. Immutable and thread-safe.
+ * <p>The limits named here are those of the material in general cable standards; a cable of a
+ * higher temperature class states its own limit, see {@link CableBuilder#temperatureLimit}. Heat
+ * capacities are from memory of IEC 60853-2. Immutable and thread-safe.
  */
 public final class InsulationMaterial implements Serializable {
   private static final long serialVersionUID = 1L;

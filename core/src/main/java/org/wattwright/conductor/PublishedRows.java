@@ -30,9 +30,7 @@ final class PublishedRows {
 
     Source source() {
       String title = cells.get(cells.size() - 2);
-      return isFromMemory()
-          ? Source.standard(title, "from memory")
-          : Source.standard(title, "");
+      return isFromMemory() ? Source.standard(title, "from memory") : Source.standard(title, "");
     }
 
     Basis basis() {

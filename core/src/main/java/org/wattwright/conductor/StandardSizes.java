@@ -35,7 +35,9 @@ final class StandardSizes {
     String bound =
         sizes.isEmpty()
             ? "of a make the standards list"
-            : sizes.stream().map(ConductorSize::name).collect(Collectors.joining(", ", "one of ", ""));
+            : sizes.stream()
+                .map(ConductorSize::name)
+                .collect(Collectors.joining(", ", "one of ", ""));
     String value =
         squareMillimetres(areaMm2)
             + " "

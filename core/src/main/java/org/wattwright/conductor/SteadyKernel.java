@@ -4,9 +4,9 @@ package org.wattwright.conductor;
  * Surface temperature at which a surface loses what flows into it, by a bracketed secant.
  *
  * <p>The inflow is linear in the surface temperature: for a current it is I²R(T_c) with T_c = T_s +
- * q·T₁ eliminated, for a given conductor temperature it is (T_c − T_s)/T₁. The first guess takes the
- * loss as ∝ ΔT^1.2, the first slope follows from it, and the bracket keeps a wild step inside. Four
- * evaluations are usual.
+ * q·T₁ eliminated, for a given conductor temperature it is (T_c − T_s)/T₁. The first guess takes
+ * the loss as ∝ ΔT^1.2, the first slope follows from it, and the bracket keeps a wild step inside.
+ * Four evaluations are usual.
  */
 final class SteadyKernel {
   /** Highest surface temperature for which the formulas and the table of air are claimed. */

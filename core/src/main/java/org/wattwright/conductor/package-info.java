@@ -24,14 +24,14 @@
  * System.out.println(result.table().toText());
  * }</pre>
  *
- * <p>Imports: {@code units}, {@code internal}, {@code check}, {@code profile}. Direct current, still
- * air at 1 atm unless stated. Guarantees: a size that is returned passes every criterion it lists;
- * missing data gives NOT_CHECKED and names the field; outside a method's range nothing is claimed.
- * No parameter or result is null unless marked. All types but the builders are immutable and
- * thread-safe.
+ * <p>Imports: {@code units}, {@code internal}, {@code check}, {@code profile}. Direct current,
+ * still air at 1 atm unless stated. Guarantees: a size that is returned passes every criterion it
+ * lists; missing data gives NOT_CHECKED and names the field; outside a method's range nothing is
+ * claimed. No parameter or result is null unless marked. All types but the builders are immutable
+ * and thread-safe.
  *
- * <p>The figures support, and never replace, local codes and licensed practice: high voltage and hot
- * conductors kill and burn.
+ * <p>The figures support, and never replace, local codes and licensed practice: high voltage and
+ * hot conductors kill and burn.
  */
 @NullMarked
 package org.wattwright.conductor;
