@@ -13,4 +13,5 @@ module org.wattwright.core {
   exports org.wattwright.units;
   exports org.wattwright.check;
   exports org.wattwright.battery;
+  exports org.wattwright.voltage;
 }
