@@ -14,4 +14,5 @@ module org.wattwright.core {
   exports org.wattwright.check;
   exports org.wattwright.battery;
   exports org.wattwright.voltage;
+  exports org.wattwright.profile;
 }

@@ -1,7 +1,7 @@
 package org.wattwright.conductor;
 
-import java.util.List;
 import org.wattwright.internal.LinearTable;
+import org.wattwright.internal.ResourceTable;
 
 /**
  * Air at 1 atm by film temperature, −50 °C to 300 °C, held at the ends.
@@ -18,10 +18,10 @@ final class AirProperties {
   private static final double CELSIUS_ZERO_K = 273.15;
   private static final double FIRST_K = FIRST_C + CELSIUS_ZERO_K;
 
-  private static final List<PublishedRows.Row> ROWS = PublishedRows.of("air.csv");
-  private static final LinearTable CONDUCTIVITY = column(1);
-  private static final LinearTable VISCOSITY = column(2);
-  private static final LinearTable PRANDTL = column(3);
+  private static final ResourceTable TABLE = ResourceTable.read(AirProperties.class, "air.csv");
+  private static final LinearTable CONDUCTIVITY = column("thermal conductivity [W/(m*K)]");
+  private static final LinearTable VISCOSITY = column("kinematic viscosity [m2/s]");
+  private static final LinearTable PRANDTL = column("Prandtl number");
 
   private static final double[] CONDUCTIVITY_GRID = grid(AirProperties::conductivityWPerMK);
   private static final double[] CYLINDER_GRID = grid(AirProperties::cylinderGroup);
@@ -30,10 +30,8 @@ final class AirProperties {
 
   private AirProperties() {}
 
-  private static LinearTable column(int column) {
-    double[] temperaturesC = ROWS.stream().mapToDouble(row -> row.number(0)).toArray();
-    double[] values = ROWS.stream().mapToDouble(row -> row.number(column)).toArray();
-    return LinearTable.of("air.csv", temperaturesC, values);
+  private static LinearTable column(String name) {
+    return LinearTable.of("air.csv", TABLE.numbers("temperature [degC]"), TABLE.numbers(name));
   }
 
   private interface Property {

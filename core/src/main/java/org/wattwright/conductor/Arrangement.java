@@ -4,6 +4,7 @@ import java.util.List;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
+import org.wattwright.internal.ResourceTable;
 
 /** How loaded cables lie together, which sets the factor on the current of each. */
 public enum Arrangement {
@@ -39,16 +40,15 @@ public enum Arrangement {
   private record Band(Arrangement arrangement, int from, int to, Factor factor) {}
 
   private static final class Table {
-    static final List<Band> BANDS =
-        PublishedRows.of("grouping.csv").stream()
-            .map(
-                row ->
-                    new Band(
-                        valueOf(row.text(0)),
-                        (int) row.number(1),
-                        (int) row.number(2),
-                        new Factor(row.number(3), row.basis(), row.source())))
-            .toList();
+    static final List<Band> BANDS = PublishedRows.read("grouping.csv", Table::band);
+
+    private static Band band(ResourceTable.Row row) {
+      return new Band(
+          row.constant("arrangement", Arrangement.class),
+          row.count("from"),
+          row.count("to"),
+          new Factor(row.number("factor"), PublishedRows.basis(row), PublishedRows.source(row)));
+    }
   }
 
   /**

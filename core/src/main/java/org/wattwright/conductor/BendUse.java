@@ -6,6 +6,7 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.wattwright.internal.Require;
+import org.wattwright.internal.ResourceTable;
 import org.wattwright.units.InvalidInputException;
 
 /** How a cable is bent, which sets its smallest bend radius; DIN VDE 0298-3. */
@@ -22,10 +23,15 @@ public enum BendUse {
   private record Band(BendUse use, double aboveMm, double upToMm, double factor) {}
 
   private static final class Table {
-    static final List<Band> BANDS =
-        PublishedRows.of("bend-radius.csv").stream()
-            .map(row -> new Band(valueOf(row.text(0)), row.number(1), row.number(2), row.number(3)))
-            .toList();
+    static final List<Band> BANDS = PublishedRows.read("bend-radius.csv", Table::band);
+
+    private static Band band(ResourceTable.Row row) {
+      return new Band(
+          row.constant("use", BendUse.class),
+          row.number("above [mm]"),
+          row.number("up to [mm]"),
+          row.number("factor"));
+    }
   }
 
   /**

@@ -20,8 +20,8 @@ import org.wattwright.units.Kind;
  * Heating of a conductor by a short circuit in which no heat is lost: I²t = K²·S²·ln[(θ_f + β)/(θ_i
  * + β)].
  *
- * <p>Exact enough up to 5 s, and on the safe side beyond, since heat is lost then. K and β belong to
- * the {@link ConductorMaterial}; S is the nominal area. Source: IEC 60949; IEC 60364-5-54.
+ * <p>Exact enough up to 5 s, and on the safe side beyond, since heat is lost then. K and β belong
+ * to the {@link ConductorMaterial}; S is the nominal area. Source: IEC 60949; IEC 60364-5-54.
  */
 public final class ShortCircuit {
   /** Source of the formula, for worksheets. */

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.wattwright.check.Given;
+import org.wattwright.internal.ResourceTable;
 import org.wattwright.units.InvalidInputException;
 
 /** The metric sizes of IEC 60228 and ISO 6722-1. */
 final class StandardSizes {
   private static final Map<String, List<ConductorSize>> SIZES =
-      PublishedRows.of("resistance.csv").stream()
-          .map(StandardSizes::size)
+      PublishedRows.read("resistance.csv", StandardSizes::size).stream()
           .collect(Collectors.groupingBy(size -> key(makeOf(size))));
 
   private StandardSizes() {}
@@ -49,17 +49,20 @@ final class StandardSizes {
     return InvalidInputException.of("ConductorSize.area", bound, value);
   }
 
-  private static ConductorSize size(PublishedRows.Row row) {
-    ConductorMaterial material =
-        row.text(2).equals("copper") ? ConductorMaterial.COPPER : ConductorMaterial.ALUMINIUM;
+  private static ConductorSize size(ResourceTable.Row row) {
+    boolean copper = row.text("material").equals("copper");
     ConductorSize.Make make =
         new ConductorSize.Make(
-            material, StrandClass.valueOf(row.text(0)), WireSurface.valueOf(row.text(1)));
+            copper ? ConductorMaterial.COPPER : ConductorMaterial.ALUMINIUM,
+            row.constant("strand class", StrandClass.class),
+            row.constant("surface", WireSurface.class));
+    double ohmPerKm = row.number("resistance at 20 degC [ohm/km]");
     return new ConductorSize(
-        row.text(3) + " mm²",
+        row.text("area [mm2]") + " mm²",
         make,
-        squareMillimetres(row.number(3)),
-        new Given<>(ohmsPerKilometre(row.number(4)), row.basis(), row.source()));
+        squareMillimetres(row.number("area [mm2]")),
+        new Given<>(
+            ohmsPerKilometre(ohmPerKm), PublishedRows.basis(row), PublishedRows.source(row)));
   }
 
   private static ConductorSize.Make makeOf(ConductorSize size) {

@@ -1,6 +1,8 @@
 package org.wattwright.internal;
 
+import java.io.Serializable;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.wattwright.units.InvalidInputException;
 
 /**
@@ -9,7 +11,9 @@ import org.wattwright.units.InvalidInputException;
  *
  * <p>Immutable; the arrays are copied in.
  */
-public final class BilinearTable {
+public final class BilinearTable implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   private final double[] rowAxis;
   private final double[] columnAxis;
 
@@ -124,7 +128,7 @@ public final class BilinearTable {
   }
 
   @Override
-  public boolean equals(Object other) {
+  public boolean equals(@Nullable Object other) {
     return other instanceof BilinearTable that
         && Arrays.equals(rowAxis, that.rowAxis)
         && Arrays.equals(columnAxis, that.columnAxis)

@@ -1,6 +1,8 @@
 package org.wattwright.internal;
 
+import java.io.Serializable;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 import org.wattwright.units.InvalidInputException;
 
 /**
@@ -8,7 +10,9 @@ import org.wattwright.units.InvalidInputException;
  *
  * <p>Immutable; the arrays are copied in.
  */
-public final class LinearTable {
+public final class LinearTable implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   private final double[] xs;
   private final double[] ys;
 
@@ -27,13 +31,17 @@ public final class LinearTable {
   /** From points with strictly increasing x; all finite, at least one point. */
   public static LinearTable of(String field, double[] xs, double[] ys) {
     requireIncreasing(field, xs);
-    if (ys.length != xs.length) {
-      throw InvalidInputException.of(field, "as many y as x (" + xs.length + ")", "" + ys.length);
-    }
+    requireAsMany(field, xs, ys);
     for (int i = 0; i < ys.length; i++) {
       Require.finite(field + "[" + i + "]", ys[i]);
     }
     return new LinearTable(xs.clone(), ys.clone());
+  }
+
+  static void requireAsMany(String field, double[] xs, double[] ys) {
+    if (ys.length != xs.length) {
+      throw InvalidInputException.of(field, "as many y as x (" + xs.length + ")", "" + ys.length);
+    }
   }
 
   static void requireIncreasing(String field, double[] xs) {
@@ -127,12 +135,20 @@ public final class LinearTable {
     if (y <= ys[0]) {
       return xs[0];
     }
-    for (int i = 0; i < last; i++) {
-      if (y <= ys[i + 1]) {
-        return xs[i] + (y - ys[i]) / (ys[i + 1] - ys[i]) * (xs[i + 1] - xs[i]);
+    if (!(y <= ys[last])) {
+      return xs[last];
+    }
+    int low = 0;
+    int high = last;
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      if (ys[middle] < y) {
+        low = middle;
+      } else {
+        high = middle;
       }
     }
-    return xs[last];
+    return xs[low] + (y - ys[low]) / (ys[high] - ys[low]) * (xs[high] - xs[low]);
   }
 
   /** The same table with every y multiplied by a factor. */
@@ -145,7 +161,7 @@ public final class LinearTable {
   }
 
   @Override
-  public boolean equals(Object other) {
+  public boolean equals(@Nullable Object other) {
     return other instanceof LinearTable that
         && Arrays.equals(xs, that.xs)
         && Arrays.equals(ys, that.ys);

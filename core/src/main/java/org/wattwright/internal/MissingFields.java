@@ -33,8 +33,15 @@ public final class MissingFields {
     String names = String.join(", ", missing);
     String fields = required == 1 ? "field" : "fields";
     String message =
-        "%s is missing %d of %d required %s: %s"
-            .formatted(type, missing.size(), required, fields, names);
+        type
+            + " is missing "
+            + missing.size()
+            + " of "
+            + required
+            + " required "
+            + fields
+            + ": "
+            + names;
     throw InvalidInputException.withMessage(
         type + "." + missing.get(0), "given", "missing", message);
   }

@@ -1,0 +1,160 @@
+package org.wattwright.conductor;
+
+import java.util.Arrays;
+
+/**
+ * Temperature of a lumped conductor under a current that is constant by segments.
+ *
+ * <p>C·dT/dt = I²·R₂₀·[1 + α·(T − T₂₀)] − q(T). The loss q(T) is worked out once on a grid of
+ * surface temperatures and is straight between its nodes, so that within a cell the equation is
+ * linear and its solution an exact exponential, whatever the step; the time at which a cell is left
+ * is exact too. A constant current therefore never overshoots its final temperature.
+ */
+final class TransientKernel {
+  private static final double COLDEST_SURFACE_K = 213.15;
+  private static final double FINE_K = 1;
+  private static final double MEDIUM_K = 2;
+  private static final double COARSE_K = 5;
+  private static final double FINE_WITHIN_K = 10;
+  private static final double MEDIUM_WITHIN_K = 120;
+
+  /** Below this the series for (1 − e⁻ˣ)/x is exact to rounding. */
+  private static final double SMALL = 0.02;
+
+  private final double resistanceOhmPerM;
+  private final double coefficientPerK;
+  private final double heatCapacityJPerMK;
+
+  /** Nodes of the loss: conductor temperature and loss of one metre. */
+  private final double[] nodesK;
+
+  private final double[] lossesWPerM;
+  private final double[] slopesWPerMK;
+
+  TransientKernel(HeatedConductor conductor) {
+    this.resistanceOhmPerM = conductor.resistanceOhmPerM();
+    this.coefficientPerK = conductor.coefficientPerK();
+    this.heatCapacityJPerMK = conductor.heatCapacityJPerMK();
+    double[] surfacesK = surfaceNodesK(conductor.kernel().loss().airK());
+    int count = surfacesK.length;
+    this.nodesK = new double[count];
+    this.lossesWPerM = new double[count];
+    this.slopesWPerMK = new double[count - 1];
+    for (int i = 0; i < count; i++) {
+      lossesWPerM[i] = conductor.kernel().loss().lossWPerM(surfacesK[i]);
+      nodesK[i] = surfacesK[i] + lossesWPerM[i] * conductor.thermalResistanceKmPerW();
+    }
+    for (int i = 0; i < count - 1; i++) {
+      slopesWPerMK[i] = (lossesWPerM[i + 1] - lossesWPerM[i]) / (nodesK[i + 1] - nodesK[i]);
+    }
+  }
+
+  /** Fine near the air's temperature, where the loss bends, coarse far from it. */
+  private static double[] surfaceNodesK(double airK) {
+    double[] nodes = new double[512];
+    int count = 0;
+    double atK = COLDEST_SURFACE_K;
+    while (atK < SteadyKernel.HIGHEST_K) {
+      nodes[count++] = atK;
+      double distanceK = Math.abs(atK - airK);
+      double stepK =
+          distanceK < FINE_WITHIN_K ? FINE_K : distanceK < MEDIUM_WITHIN_K ? MEDIUM_K : COARSE_K;
+      // A node at the air's temperature itself, where the slope of the loss is least.
+      atK = atK < airK && atK + stepK > airK - FINE_K / 2 ? airK : atK + stepK;
+    }
+    nodes[count++] = SteadyKernel.HIGHEST_K;
+    return Arrays.copyOf(nodes, count);
+  }
+
+  double coldestK() {
+    return nodesK[0];
+  }
+
+  double highestK() {
+    return nodesK[nodesK.length - 1];
+  }
+
+  double heatCapacityJPerMK() {
+    return heatCapacityJPerMK;
+  }
+
+  /** What a run leaves: temperatures at the ends of segments where asked for, peak and its time. */
+  static final class Run {
+    double endK;
+    double peakK;
+    double peakAtS;
+
+    /** When the highest temperature of the model was reached; NaN if it was not. */
+    double leftAtS = Double.NaN;
+  }
+
+  /** Current for current, from a temperature; {@code endsK} may be empty if not wanted. */
+  Run run(double startK, double[] durationsS, double[] currentsA, double[] endsK) {
+    Run run = new Run();
+    double temperatureK = startK;
+    double timeS = 0;
+    run.peakK = startK;
+    int cell = cellOf(startK);
+    int last = slopesWPerMK.length - 1;
+    for (int i = 0; i < durationsS.length; i++) {
+      double sourceWPerM = currentsA[i] * currentsA[i] * resistanceOhmPerM;
+      double feedbackWPerMK = sourceWPerM * coefficientPerK;
+      double leftS = durationsS[i];
+      while (leftS > 0) {
+        double excessWPerM =
+            sourceWPerM
+                + feedbackWPerMK * (temperatureK - ConductorMaterial.REFERENCE_K)
+                - lossesWPerM[cell]
+                - slopesWPerMK[cell] * (temperatureK - nodesK[cell]);
+        double rateKPerS = excessWPerM / heatCapacityJPerMK;
+        double decayPerS = (slopesWPerMK[cell] - feedbackWPerMK) / heatCapacityJPerMK;
+        double nextK = temperatureK + rateKPerS * leftS * relativeRise(decayPerS * leftS);
+        boolean up = nextK > nodesK[cell + 1] && cell < last;
+        boolean down = nextK < nodesK[cell] && cell > 0;
+        if (!up && !down) {
+          temperatureK = nextK;
+          break;
+        }
+        double edgeK = up ? nodesK[cell + 1] : nodesK[cell];
+        leftS -= timeTo(edgeK - temperatureK, rateKPerS, decayPerS);
+        temperatureK = edgeK;
+        cell += up ? 1 : -1;
+      }
+      timeS += durationsS[i];
+      if (temperatureK > run.peakK) {
+        run.peakK = temperatureK;
+        run.peakAtS = timeS;
+      }
+      if (endsK.length > 0) {
+        endsK[i] = temperatureK;
+      }
+      if (!(temperatureK < nodesK[last + 1])) {
+        run.leftAtS = timeS;
+        break;
+      }
+    }
+    run.endK = temperatureK;
+    return run;
+  }
+
+  private int cellOf(double temperatureK) {
+    int found = Arrays.binarySearch(nodesK, temperatureK);
+    int index = found >= 0 ? found : -found - 2;
+    return Math.max(0, Math.min(index, slopesWPerMK.length - 1));
+  }
+
+  /** (1 − e⁻ˣ)/x, also for x = 0 and x &lt; 0. */
+  private static double relativeRise(double x) {
+    if (Math.abs(x) < SMALL) {
+      return 1 - x / 2 * (1 - x / 3 * (1 - x / 4 * (1 - x / 5 * (1 - x / 6 * (1 - x / 7)))));
+    }
+    return -Math.expm1(-x) / x;
+  }
+
+  /** Time after which an exponential that starts at a rate has moved by a rise. */
+  private static double timeTo(double riseK, double rateKPerS, double decayPerS) {
+    double linearS = riseK / rateKPerS;
+    double x = decayPerS * linearS;
+    return Math.abs(x) < 1e-12 ? linearS : -Math.log1p(-x) / decayPerS;
+  }
+}
