@@ -31,7 +31,7 @@ import org.wattwright.units.ThermalResistance;
  *
  * <p>P = I²·R. The rise above the cable follows from a thermal resistance where the maker states
  * one; else from the cable itself, which carries the heat away along its length like a fin, see
- * {@link ConductorSizer}. Immutable and thread-safe.
+ * {@code ConductorSizer}. Immutable and thread-safe.
  */
 public final class Joint implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -37,6 +37,11 @@ final class SteadyKernel {
     return loss;
   }
 
+  /** Loss over rise at a rise of 30 K, in W/(m·K). */
+  double trialConductance() {
+    return trialConductanceWPerMK;
+  }
+
   /**
    * Solves loss(T_s) = q₀ + q₁·(T_s − T_air) for T_s ≥ T_air; infinite if that lies above {@link
    * #HIGHEST_K}.

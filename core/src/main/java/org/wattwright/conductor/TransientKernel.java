@@ -21,6 +21,7 @@ final class TransientKernel {
   /** Below this the series for (1 − e⁻ˣ)/x is exact to rounding. */
   private static final double SMALL = 0.02;
 
+  private final HeatedConductor conductor;
   private final double resistanceOhmPerM;
   private final double coefficientPerK;
   private final double heatCapacityJPerMK;
@@ -32,6 +33,7 @@ final class TransientKernel {
   private final double[] slopesWPerMK;
 
   TransientKernel(HeatedConductor conductor) {
+    this.conductor = conductor;
     this.resistanceOhmPerM = conductor.resistanceOhmPerM();
     this.coefficientPerK = conductor.coefficientPerK();
     this.heatCapacityJPerMK = conductor.heatCapacityJPerMK();
@@ -74,8 +76,13 @@ final class TransientKernel {
     return nodesK[nodesK.length - 1];
   }
 
-  double heatCapacityJPerMK() {
-    return heatCapacityJPerMK;
+  HeatedConductor conductor() {
+    return conductor;
+  }
+
+  /** Time constant at a rise of 30 K, resistance taken as constant. */
+  double timeConstantS() {
+    return heatCapacityJPerMK / conductor.kernel().trialConductance();
   }
 
   /** What a run leaves: temperatures at the ends of segments where asked for, peak and its time. */
@@ -100,6 +107,7 @@ final class TransientKernel {
       double sourceWPerM = currentsA[i] * currentsA[i] * resistanceOhmPerM;
       double feedbackWPerMK = sourceWPerM * coefficientPerK;
       double leftS = durationsS[i];
+      boolean hasCrossed = false;
       while (leftS > 0) {
         double excessWPerM =
             sourceWPerM
@@ -116,11 +124,16 @@ final class TransientKernel {
           break;
         }
         double edgeK = up ? nodesK[cell + 1] : nodesK[cell];
+        if (hasCrossed && edgeK == temperatureK) {
+          break; // At rest on a node: each side sends it to the other.
+        }
+        hasCrossed = true;
         leftS -= timeTo(edgeK - temperatureK, rateKPerS, decayPerS);
         temperatureK = edgeK;
         cell += up ? 1 : -1;
       }
       timeS += durationsS[i];
+      temperatureK = Math.min(temperatureK, nodesK[last + 1]);
       if (temperatureK > run.peakK) {
         run.peakK = temperatureK;
         run.peakAtS = timeS;
@@ -135,6 +148,32 @@ final class TransientKernel {
     }
     run.endK = temperatureK;
     return run;
+  }
+
+  /** Time in s a steady current takes from one temperature up to another; infinite if never. */
+  double timeToS(double currentA, double startK, double limitK) {
+    double sourceWPerM = currentA * currentA * resistanceOhmPerM;
+    double feedbackWPerMK = sourceWPerM * coefficientPerK;
+    double temperatureK = startK;
+    double timeS = 0;
+    for (int cell = cellOf(startK); temperatureK < limitK; cell++) {
+      boolean isLast = cell == slopesWPerMK.length - 1;
+      double goalK = isLast ? limitK : Math.min(limitK, nodesK[cell + 1]);
+      double excessWPerM =
+          sourceWPerM
+              + feedbackWPerMK * (temperatureK - ConductorMaterial.REFERENCE_K)
+              - lossesWPerM[cell]
+              - slopesWPerMK[cell] * (temperatureK - nodesK[cell]);
+      double rateKPerS = excessWPerM / heatCapacityJPerMK;
+      double decayPerS = (slopesWPerMK[cell] - feedbackWPerMK) / heatCapacityJPerMK;
+      double neededK = goalK - temperatureK;
+      if (!(rateKPerS > 0) || !(decayPerS * neededK < rateKPerS)) {
+        return Double.POSITIVE_INFINITY;
+      }
+      timeS += timeTo(neededK, rateKPerS, decayPerS);
+      temperatureK = goalK;
+    }
+    return timeS;
   }
 
   private int cellOf(double temperatureK) {
