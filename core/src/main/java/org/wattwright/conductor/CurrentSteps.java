@@ -13,7 +13,24 @@ import org.wattwright.profile.Profile;
  * <p>A stretch in which the current changes is cut into pieces, and a piece carries its RMS
  * current: I² = (I₁² + I₁·I₂ + I₂²)/3.
  */
-record CurrentSteps(double[] durationsS, double[] currentsA) {
+final class CurrentSteps {
+  private final double[] durationsS;
+  private final double[] currentsA;
+
+  private CurrentSteps(double[] durationsS, double[] currentsA) {
+    this.durationsS = durationsS;
+    this.currentsA = currentsA;
+  }
+
+  /** Not copied: the kernel only reads. */
+  double[] durationsS() {
+    return durationsS;
+  }
+
+  /** Not copied: the kernel only reads. */
+  double[] currentsA() {
+    return currentsA;
+  }
 
   /** Pieces of ramps are no longer than a time, so that the temperature follows the ramp. */
   static CurrentSteps of(Profile<ElectricCurrent> profile, double longestPieceS) {

@@ -2,6 +2,7 @@ package org.wattwright.conductor;
 
 import static org.wattwright.units.WorkshopUnits.AMPERE;
 import static org.wattwright.units.WorkshopUnits.CELSIUS;
+import static org.wattwright.units.WorkshopUnits.KELVIN_PER_WATT;
 import static org.wattwright.units.WorkshopUnits.WATT;
 
 import java.util.List;
@@ -183,10 +184,7 @@ public final class SteadyHeating {
         .formula("θ_s + q·T₁")
         .with("θ_s", surface)
         .with("q", state.heatWPerM(), WATT)
-        .with(
-            "T₁",
-            conductor.thermalResistanceKmPerW(),
-            org.wattwright.units.WorkshopUnits.KELVIN_PER_WATT)
+        .with("T₁", conductor.thermalResistanceKmPerW(), KELVIN_PER_WATT)
         .basis(basis)
         .source(BALANCE)
         .gives(state.conductorK(), CELSIUS);
@@ -229,6 +227,16 @@ public final class SteadyHeating {
    */
   public Basis basis() {
     return basis;
+  }
+
+  /** Least of the geometries: how well a metre of cable holds down a local rise. */
+  double localConductanceWPerMK(double currentA, double conductorK) {
+    double least = Double.POSITIVE_INFINITY;
+    for (HeatedConductor conductor : conductors) {
+      double own = conductor.localConductanceWPerMK(currentA / currentFactor, conductorK);
+      least = Math.min(least, own);
+    }
+    return least;
   }
 
   List<HeatedConductor> conductors() {
