@@ -13,6 +13,7 @@ module org.wattwright.core {
   exports org.wattwright.units;
   exports org.wattwright.check;
   exports org.wattwright.battery;
+  exports org.wattwright.conductor;
   exports org.wattwright.voltage;
   exports org.wattwright.profile;
 }

@@ -25,7 +25,7 @@ public final class GenericGeometry {
    */
   private static final Estimate.Band OUTER_BAND = new Estimate.Band(0.9, 1.2);
 
-  private static final Estimate.Band MASS_BAND = new Estimate.Band(0.85, 1.25);
+  private static final Estimate.Band MASS_BAND = new Estimate.Band(0.85, 1.3);
 
   private GenericGeometry() {}
 
@@ -54,7 +54,7 @@ public final class GenericGeometry {
    *
    * @param size the conductor
    * @param insulation insulation and sheath
-   * @return estimate in kg/m, −15 % to +25 %
+   * @return estimate in kg/m, −15 % to +30 %, which covers rubber welding cables of BS 638
    */
   public static Estimate<MassPerLength> massPerLength(
       ConductorSize size, InsulationMaterial insulation) {
