@@ -7,14 +7,14 @@ import org.wattwright.internal.ResourceTable;
  * Air at 1 atm by film temperature, −50 °C to 300 °C, held at the ends.
  *
  * <p>Conductivity, viscosity and Prandtl number are linear between the rows of the published table;
- * the groups that the convection formulas need are worked out on a 5 K grid and are linear between,
+ * the groups that the convection formulas need are worked out on a 1 K grid and are linear between,
  * which moves a heat loss by less than 1 in 10⁵.
  */
 final class AirProperties {
   private static final double GRAVITY_M_PER_S2 = 9.81;
   private static final double FIRST_C = -50;
   private static final double LAST_C = 300;
-  private static final double STEP_K = 5;
+  private static final double STEP_K = 1;
   private static final double CELSIUS_ZERO_K = 273.15;
   private static final double FIRST_K = FIRST_C + CELSIUS_ZERO_K;
 

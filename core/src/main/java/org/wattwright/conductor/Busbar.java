@@ -5,6 +5,7 @@ import static org.wattwright.units.WorkshopUnits.METRE;
 import static org.wattwright.units.WorkshopUnits.MILLIMETRE;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -313,12 +314,13 @@ public final class Busbar implements Serializable {
    */
   @Override
   public String toString() {
-    return "%s x %s %s, %s, %s"
-        .formatted(
-            Shown.millimetres(section.widthM()),
-            Shown.millimetres(section.thicknessM()),
-            material,
-            cover,
-            orientation);
+    return String.format(
+        Locale.ROOT,
+        "%s x %s %s, %s, %s",
+        Shown.millimetres(section.widthM()),
+        Shown.millimetres(section.thicknessM()),
+        material,
+        cover,
+        orientation);
   }
 }

@@ -5,6 +5,7 @@ import static org.wattwright.units.WorkshopUnits.METRE;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
@@ -329,14 +330,15 @@ public final class Cable implements Serializable {
   public String toString() {
     ConductorSize size = data.size();
     String estimated = geometryBasis == Basis.ESTIMATED ? ", geometry estimated" : "";
-    return "%s: %s %s %s, %s, %s%s"
-        .formatted(
-            name(),
-            size.name(),
-            size.strandClass(),
-            size.material(),
-            data.insulation(),
-            temperatureLimit(),
-            estimated);
+    return String.format(
+        Locale.ROOT,
+        "%s: %s %s %s, %s, %s%s",
+        name(),
+        size.name(),
+        size.strandClass(),
+        size.material(),
+        data.insulation(),
+        temperatureLimit(),
+        estimated);
   }
 }

@@ -6,6 +6,7 @@ import static org.wattwright.units.WorkshopUnits.WATT;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -302,13 +303,14 @@ public final class ConductorRun implements Serializable {
   @Override
   public String toString() {
     String runs = parallelRuns == 1 ? "" : parallelRuns + " x ";
-    return "%s%s %s, %s out, %s back, %d joints"
-        .formatted(
-            runs,
-            cable.size().name(),
-            cable.name(),
-            METRE.of(outM),
-            METRE.of(backM),
-            joints.size());
+    return String.format(
+        Locale.ROOT,
+        "%s%s %s, %s out, %s back, %d joints",
+        runs,
+        cable.size().name(),
+        cable.name(),
+        METRE.of(outM),
+        METRE.of(backM),
+        joints.size());
   }
 }

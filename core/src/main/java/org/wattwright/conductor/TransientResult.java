@@ -6,6 +6,7 @@ import static org.wattwright.units.WorkshopUnits.SECOND;
 
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
@@ -130,11 +131,12 @@ public final class TransientResult implements Serializable {
    */
   @Override
   public String toString() {
-    return "%s, peak %s after %s, %s at the end"
-        .formatted(
-            Measures.format(start(), CELSIUS, 1),
-            Measures.format(peak(), CELSIUS, 1),
-            Measures.format(peakAt(), SECOND, 0),
-            Measures.format(end(), CELSIUS, 1));
+    return String.format(
+        Locale.ROOT,
+        "%s, peak %s after %s, %s at the end",
+        Measures.format(start(), CELSIUS, 1),
+        Measures.format(peak(), CELSIUS, 1),
+        Measures.format(peakAt(), SECOND, 0),
+        Measures.format(end(), CELSIUS, 1));
   }
 }

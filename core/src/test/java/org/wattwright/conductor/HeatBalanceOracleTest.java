@@ -78,10 +78,10 @@ class HeatBalanceOracleTest {
       if (ours.isSteady() && balance.excess(highestK) > 0) {
         double brentK =
             new BrentSolver(1e-10).solve(200, balance::excess, airC + 273.15 - 1e-6, highestK);
-        // The groups on the 5 K grid move a loss by less than 1e-5 of itself.
+        // The groups on the 1 K grid move a loss by less than 1e-5 of itself.
         assertThat(Kind.TEMPERATURE.siValueOf(ours.conductorTemperature()))
             .as("seed %d, case %d", seed, i)
-            .isCloseTo(brentK, org.assertj.core.data.Offset.offset(2e-3));
+            .isCloseTo(brentK, org.assertj.core.data.Offset.offset(5e-4));
         solved++;
       }
     }
