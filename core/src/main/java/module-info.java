@@ -12,8 +12,10 @@ module org.wattwright.core {
 
   exports org.wattwright.units;
   exports org.wattwright.check;
+  exports org.wattwright.profile;
   exports org.wattwright.battery;
   exports org.wattwright.conductor;
+  exports org.wattwright.conversion;
   exports org.wattwright.voltage;
-  exports org.wattwright.profile;
+  exports org.wattwright.layout;
 }

@@ -6,11 +6,13 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCharge;
+import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
@@ -352,10 +354,14 @@ public final class BatteryModule implements Serializable {
    * @return in kW·h
    */
   public Quantity<Energy> nominalEnergy(Quantity<Temperature> temperature) {
+    return Kind.ENERGY.ofSi(energyDownToJ(StateOfCharge.EMPTY, temperature));
+  }
+
+  /** Energy at rest voltage from full down to a state of charge. */
+  double energyDownToJ(StateOfCharge to, Quantity<Temperature> temperature) {
     double meanV =
-        Kind.VOLTAGE.siValueOf(
-            cell.openCircuit().meanBetween(StateOfCharge.EMPTY, StateOfCharge.FULL, temperature));
-    return Kind.ENERGY.ofSi(capacityC() * meanV * series);
+        Kind.VOLTAGE.siValueOf(cell.openCircuit().meanBetween(to, StateOfCharge.FULL, temperature));
+    return capacityC() * (1 - to.fraction()) * meanV * series;
   }
 
   /**
@@ -414,19 +420,21 @@ public final class BatteryModule implements Serializable {
 
   /** Resistance for seconds plus what the RC pair adds within the load's duration. */
   double resistanceOhm(double soc, double temperatureK, Load load) {
-    double cellOhm =
-        cell.resistance(load.direction()).table().at(soc, temperatureK)
-            + polarisationOhm(load.durationS());
-    return cellOhm * series / parallel + interconnectOhm();
+    return cell.resistanceOhm(soc, temperatureK, load) * series / parallel + interconnectOhm();
   }
 
-  private double polarisationOhm(double durationS) {
-    return cell.rcPair()
-        .map(
-            pair ->
-                -Kind.RESISTANCE.siValueOf(pair.resistance())
-                    * Math.expm1(-durationS / Kind.TIME.siValueOf(pair.timeConstant())))
-        .orElse(0.0);
+  /**
+   * Voltage and heat during and after a current pulse, state of charge held.
+   *
+   * @param state state of charge and temperature
+   * @param current positive on discharge, negative on charge; limits are not applied
+   * @param duration of the pulse, &gt; 0 s
+   * @return the response
+   * @throws org.wattwright.units.InvalidInputException if the duration is not positive
+   */
+  public PulseResponse pulseResponse(
+      PackState state, Quantity<ElectricCurrent> current, Quantity<Time> duration) {
+    return Pack.of(this, 1, 1).pulseResponse(state, current, duration);
   }
 
   double interconnectOhm() {

@@ -2,6 +2,7 @@ package org.wattwright.battery;
 
 import java.io.Serializable;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -12,6 +13,7 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Estimate;
@@ -314,6 +316,26 @@ public final class Cell implements Serializable {
     return bands;
   }
 
+  /**
+   * Voltage and heat during and after a current pulse, state of charge held.
+   *
+   * @param state state of charge and temperature
+   * @param current positive on discharge, negative on charge; limits are not applied
+   * @param duration of the pulse, &gt; 0 s
+   * @return the response
+   * @throws org.wattwright.units.InvalidInputException if the duration is not positive
+   */
+  public PulseResponse pulseResponse(
+      PackState state, Quantity<ElectricCurrent> current, Quantity<Time> duration) {
+    return BatteryModule.of(this).build().pulseResponse(state, current, duration);
+  }
+
+  /** Resistance for seconds plus what the RC pair adds within the load's duration. */
+  double resistanceOhm(double soc, double temperatureK, Load load) {
+    double seriesOhm = resistance(load.direction()).table().at(soc, temperatureK);
+    return rcPair == null ? seriesOhm : seriesOhm + rcPair.ohmAfter(load.durationS());
+  }
+
   CurrentLimits currentLimits() {
     return currentLimits;
   }
@@ -330,7 +352,7 @@ public final class Cell implements Serializable {
 
   /** Every field as one value, so that equality cannot forget one. */
   private Map<String, Object> fields() {
-    Map<String, Object> fields = new java.util.HashMap<>();
+    Map<String, Object> fields = new HashMap<>();
     fields.put("name", name);
     fields.put("chemistry", chemistry);
     fields.put("capacity", capacity);

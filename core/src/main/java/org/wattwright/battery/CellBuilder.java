@@ -25,6 +25,9 @@ import org.wattwright.units.WorkshopUnits;
 
 /** Collects the data of a {@link Cell}; checks each field when set and all together at the end. */
 public final class CellBuilder {
+  /** Band of an estimate that already stands at one end. */
+  private static final Estimate.Band AT_END = new Estimate.Band(1, 1);
+
   final String name;
   final Chemistry chemistry;
   @Nullable Quantity<ElectricCharge> capacity;
@@ -129,7 +132,7 @@ public final class CellBuilder {
    * @return this builder
    */
   public CellBuilder openCircuit(Given<OpenCircuitCurve> given) {
-    return openCircuit(given.value()).basis(CellProperty.VOLTAGE, given.basis());
+    return openCircuit(given.value()).weaken(CellProperty.VOLTAGE, given.basis());
   }
 
   /**
@@ -161,6 +164,19 @@ public final class CellBuilder {
   public CellBuilder resistance(Estimate<ElectricResistance> estimate) {
     dischargeResistance = ResistanceTable.constant(estimate.typical());
     return estimated(CellProperty.RESISTANCE, estimate);
+  }
+
+  /**
+   * Resistance for seconds from a named estimate over temperature, with the band of its level.
+   *
+   * @param given table and basis
+   * @param band around it
+   * @return this builder
+   */
+  public CellBuilder resistance(Given<ResistanceTable> given, Estimate.Band band) {
+    resistance(given);
+    bands.put(CellProperty.RESISTANCE, Objects.requireNonNull(band, "band"));
+    return this;
   }
 
   /**
@@ -234,6 +250,26 @@ public final class CellBuilder {
     Require.quantity("Cell.maximumVoltage", value, WorkshopUnits.VOLT).positive();
     maximumVoltage = Measure.from(value, Kind.VOLTAGE);
     return this;
+  }
+
+  /**
+   * Lowest voltage under load, from a named estimate or a measurement.
+   *
+   * @param given voltage and basis
+   * @return this builder
+   */
+  public CellBuilder minimumVoltage(Given<Quantity<ElectricPotential>> given) {
+    return minimumVoltage(given.value()).weaken(CellProperty.VOLTAGE, given.basis());
+  }
+
+  /**
+   * Highest voltage under charge, from a named estimate or a measurement.
+   *
+   * @param given voltage and basis
+   * @return this builder
+   */
+  public CellBuilder maximumVoltage(Given<Quantity<ElectricPotential>> given) {
+    return maximumVoltage(given.value()).weaken(CellProperty.VOLTAGE, given.basis());
   }
 
   /**
@@ -324,6 +360,26 @@ public final class CellBuilder {
   }
 
   /**
+   * Temperatures at which discharge is allowed, from a named estimate.
+   *
+   * @param given range and basis
+   * @return this builder
+   */
+  public CellBuilder dischargeTemperatures(Given<TemperatureRange> given) {
+    return dischargeTemperatures(given.value()).weaken(CellProperty.TEMPERATURE, given.basis());
+  }
+
+  /**
+   * Temperatures at which charge is allowed, from a named estimate.
+   *
+   * @param given range and basis
+   * @return this builder
+   */
+  public CellBuilder chargeTemperatures(Given<TemperatureRange> given) {
+    return chargeTemperatures(given.value()).weaken(CellProperty.TEMPERATURE, given.basis());
+  }
+
+  /**
    * Mass. Required.
    *
    * @param value &gt; 0 kg
@@ -406,15 +462,16 @@ public final class CellBuilder {
   }
 
   CellBuilder atBandEnd(BandEnd end) {
-    Estimate.Band resistance = bands.remove(CellProperty.RESISTANCE);
+    Estimate.Band resistance = bands.get(CellProperty.RESISTANCE);
     if (resistance != null) {
       scaleResistance(factor(resistance, end));
+      bands.put(CellProperty.RESISTANCE, AT_END);
     }
-    Estimate.Band ohmic = bands.remove(CellProperty.OHMIC_RESISTANCE);
+    Estimate.Band ohmic = bands.get(CellProperty.OHMIC_RESISTANCE);
     if (ohmic != null) {
       scaleOhmicResistance(factor(ohmic, end));
+      bands.put(CellProperty.OHMIC_RESISTANCE, AT_END);
     }
-    bands.clear();
     return this;
   }
 
@@ -435,6 +492,12 @@ public final class CellBuilder {
     if (ohmicResistance != null) {
       ohmicResistance = Kind.RESISTANCE.ofSi(Kind.RESISTANCE.siValueOf(ohmicResistance) * factor);
     }
+  }
+
+  /** For a property that several values share: the weakest decides. */
+  private CellBuilder weaken(CellProperty property, Basis basis) {
+    bases.merge(property, basis, Basis::and);
+    return this;
   }
 
   private CellBuilder estimated(CellProperty property, Estimate<?> estimate) {
@@ -465,7 +528,16 @@ public final class CellBuilder {
         .field("mass", mass)
         .rejectIfAny();
     rejectWrongVoltages(required(minimumVoltage), required(maximumVoltage));
+    bracketEstimate(CellProperty.RESISTANCE, CellEstimates.RESISTANCE_BAND);
+    bracketEstimate(CellProperty.OHMIC_RESISTANCE, CellEstimates.OHMIC_BAND);
     return new Cell(this);
+  }
+
+  /** A resistance said to be estimated, but without a band, gets the usual one. */
+  private void bracketEstimate(CellProperty property, Estimate.Band usual) {
+    if (bases.get(property) == Basis.ESTIMATED) {
+      bands.putIfAbsent(property, usual);
+    }
   }
 
   private void rejectWrongVoltages(

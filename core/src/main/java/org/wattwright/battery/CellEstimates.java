@@ -4,6 +4,7 @@ import static org.wattwright.units.Measures.celsius;
 import static org.wattwright.units.Measures.percentCharge;
 import static org.wattwright.units.Measures.volts;
 
+import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCharge;
 import javax.measure.quantity.ElectricResistance;
@@ -11,6 +12,7 @@ import org.wattwright.check.Estimate;
 import org.wattwright.check.Given;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
+import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measures;
 import org.wattwright.units.SpecificHeatCapacity;
@@ -32,6 +34,20 @@ public final class CellEstimates {
     {-25, 12.16}, {-5, 2.90}, {5, 1.767}, {15, 1.251}, {25, 1}, {35, 0.868}, {45, 0.770}
   };
 
+  /** Band of an estimated resistance whose source states none; common practice. */
+  static final Estimate.Band RESISTANCE_BAND = new Estimate.Band(0.5, 2);
+
+  /** Band of the ohmic resistance against 0.6 of that for seconds; common practice. */
+  static final Estimate.Band OHMIC_BAND = new Estimate.Band(0.5, 1 / 0.6);
+
+  private static final Source LIMITS =
+      Source.literature(
+          "I. Buchmann, Batteries in a Portable World", "summary table of lithium-based batteries");
+
+  private static final Source TEMPERATURES =
+      Source.literature(
+          "I. Buchmann, BU-410: Charging at High and Low Temperatures", "table of limits");
+
   private CellEstimates() {}
 
   /**
@@ -45,7 +61,7 @@ public final class CellEstimates {
    * @param chemistry the chemistry
    * @param capacity &gt; 0 A·h
    * @return the estimate with its band
-   * @throws org.wattwright.units.InvalidInputException if the capacity is not positive
+   * @throws InvalidInputException if the capacity is not positive
    */
   public static Estimate<ElectricResistance> resistance(
       Chemistry chemistry, Quantity<ElectricCharge> capacity) {
@@ -73,9 +89,11 @@ public final class CellEstimates {
    *
    * <p>Source: G. L. Plett, Battery Management Systems I (2015), released data of a 2 Ah LFP cell.
    *
+   * <p>Its band, unless another is stated to the cell, is 0.5 to 2 times.
+   *
    * @param at25Celsius resistance at 25 °C, &gt; 0 Ω
    * @return a table over temperature, marked as estimated
-   * @throws org.wattwright.units.InvalidInputException if the resistance is not positive
+   * @throws InvalidInputException if the resistance is not positive
    */
   public static Given<ResistanceTable> resistanceOverTemperature(
       Quantity<ElectricResistance> at25Celsius) {
@@ -83,7 +101,7 @@ public final class CellEstimates {
     return Given.estimated(
         ResistanceTable.overTemperature(
             StateOfCharge.EMPTY,
-            java.util.Arrays.stream(COLD_FACTORS)
+            Arrays.stream(COLD_FACTORS)
                 .map(
                     row ->
                         new ResistanceTable.At(celsius(row[0]), Kind.RESISTANCE.ofSi(ohm * row[1])))
@@ -98,7 +116,7 @@ public final class CellEstimates {
    *
    * @param forSeconds resistance for seconds at 25 °C, &gt; 0 Ω
    * @return the estimate with its band
-   * @throws org.wattwright.units.InvalidInputException if the resistance is not positive
+   * @throws InvalidInputException if the resistance is not positive
    */
   public static Estimate<ElectricResistance> ohmicResistance(
       Quantity<ElectricResistance> forSeconds) {
@@ -107,14 +125,91 @@ public final class CellEstimates {
         "ohmic resistance",
         Kind.RESISTANCE.ofSi(0.6 * ohm),
         Kind.RESISTANCE,
-        new Estimate.Band(0.5, 1 / 0.6),
+        OHMIC_BAND,
         Source.commonPractice("ohmic part about 0.6 of the resistance for seconds"));
+  }
+
+  /**
+   * Resistance for milliseconds from an estimate of the resistance for seconds; both bands combine.
+   *
+   * @param forSeconds the estimate of the resistance for seconds
+   * @return the estimate with its band
+   */
+  public static Estimate<ElectricResistance> ohmicResistance(
+      Estimate<ElectricResistance> forSeconds) {
+    Estimate<ElectricResistance> ohmic = ohmicResistance(forSeconds.typical());
+    Estimate.Band band =
+        new Estimate.Band(
+            OHMIC_BAND.lowFactor() * forSeconds.band().lowFactor(),
+            OHMIC_BAND.highFactor() * forSeconds.band().highFactor());
+    return Estimate.of(ohmic.name(), ohmic.typical(), Kind.RESISTANCE, band, ohmic.source());
+  }
+
+  /**
+   * Voltages of one cell by chemistry.
+   *
+   * <p>The estimated open-circuit curves of {@link #openCircuit} run down to the lowest voltage of
+   * NMC and NCA, 2.5 V: take {@code lowest} as the minimum voltage with them.
+   *
+   * <p>Sources: lithium: I. Buchmann, Batteries in a Portable World, summary table. Lead-acid: V.
+   * Sulzer et al., J. Electrochem. Soc. 166 (2019) A2363, 1.75 V and 2.42 V; nominal 2 V: D.
+   * Linden, T. Reddy, Handbook of Batteries, from memory.
+   *
+   * @param chemistry the chemistry
+   * @return the voltages, marked as estimated
+   */
+  public static Given<VoltageLimits> voltageLimits(Chemistry chemistry) {
+    return switch (chemistry) {
+      case LFP -> limits(2, 2.5, 3.2, 3.65);
+      case NMC, NCA -> limits(2.5, 3, 3.6, 4.2);
+      case LMO -> limits(2.5, 3, 3.7, 4.2);
+      case LTO -> limits(1.5, 1.8, 2.4, 2.85);
+      case LEAD_ACID ->
+          Given.estimated(
+              limits(1.75, 1.75, 2, 2.42).value(),
+              Source.literature("V. Sulzer et al., J. Electrochem. Soc. 166 (2019) A2363", ""));
+    };
+  }
+
+  private static Given<VoltageLimits> limits(double... v) {
+    return Given.estimated(
+        new VoltageLimits(volts(v[0]), volts(v[1]), volts(v[2]), volts(v[3])), LIMITS);
+  }
+
+  /**
+   * Cell temperatures at which current may flow, by chemistry: lithium 0 °C … 45 °C on charge, −20
+   * °C … 60 °C on discharge; lead-acid −20 °C … 50 °C both ways.
+   *
+   * <p>Charging a graphite anode below freezing plates lithium. Lithium titanate has none: −20 °C …
+   * 45 °C on charge (common practice).
+   *
+   * <p>Source: I. Buchmann, BU-410: Charging at High and Low Temperatures.
+   *
+   * @param chemistry the chemistry
+   * @param direction discharge or charge
+   * @return the range, marked as estimated
+   */
+  public static Given<TemperatureRange> temperatures(Chemistry chemistry, Direction direction) {
+    if (chemistry == Chemistry.LEAD_ACID) {
+      return range(-20, 50, TEMPERATURES);
+    }
+    if (direction == Direction.DISCHARGE) {
+      return range(-20, 60, TEMPERATURES);
+    }
+    return chemistry == Chemistry.LTO
+        ? range(-20, 45, Source.commonPractice("titanate charges below freezing"))
+        : range(0, 45, TEMPERATURES);
+  }
+
+  private static Given<TemperatureRange> range(double coldest, double hottest, Source source) {
+    return Given.estimated(TemperatureRange.between(celsius(coldest), celsius(hottest)), source);
   }
 
   /**
    * Specific heat of a whole cell by chemistry: LFP 1130, NMC 1040, NCA 830, others 1000 J/(kg·K).
    *
    * <p>Source: compilation of published measurements, 30 … 40 °C; literature as a whole 800 … 1100.
+   * LMO, LTO and lead-acid: common practice.
    *
    * @param chemistry the chemistry
    * @return the estimate with its band
@@ -127,12 +222,16 @@ public final class CellEstimates {
           case NCA -> 830;
           case LMO, LTO, LEAD_ACID -> 1000;
         };
+    boolean published =
+        chemistry == Chemistry.LFP || chemistry == Chemistry.NMC || chemistry == Chemistry.NCA;
     return Estimate.of(
         "specific heat",
         Measures.joulesPerKilogramKelvin(typical),
         Kind.SPECIFIC_HEAT_CAPACITY,
-        new Estimate.Band(800 / Math.max(800, typical), Math.max(1100, typical) / typical),
-        Source.literature("Specific Heat Capacity of Lithium Ion Cells", "web compilation"));
+        new Estimate.Band(800 / typical, Math.max(1100, typical + 100) / typical),
+        published
+            ? Source.literature("Specific Heat Capacity of Lithium Ion Cells", "web compilation")
+            : Source.commonPractice("about 1000 J/(kg·K)"));
   }
 
   /**
@@ -144,8 +243,7 @@ public final class CellEstimates {
    *
    * @param chemistry LFP, NMC, NCA or lead-acid
    * @return the curve, marked as estimated
-   * @throws org.wattwright.units.InvalidInputException for another chemistry: no curve is published
-   *     here
+   * @throws InvalidInputException for another chemistry: no curve is published here
    */
   public static Given<OpenCircuitCurve> openCircuit(Chemistry chemistry) {
     return switch (chemistry) {
@@ -159,7 +257,7 @@ public final class CellEstimates {
           Given.estimated(
               curve(LEAD_ACID_CURVE), Source.literature("BCI", "rest voltage, flooded, 26.7 °C"));
       case LMO, LTO ->
-          throw org.wattwright.units.InvalidInputException.of(
+          throw InvalidInputException.of(
               "chemistry", "LFP, NMC, NCA or lead-acid", chemistry.toString());
     };
   }

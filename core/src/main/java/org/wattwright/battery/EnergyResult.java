@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Figure;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measures;
 import org.wattwright.units.StateOfCharge;
@@ -14,25 +15,26 @@ import org.wattwright.units.StateOfCharge;
 /**
  * Energy out of a pack between two states of charge.
  *
+ * <p>dt = Q·ds/I, dE = U·Q·ds, all cells at the same state of charge throughout: exact for strings
+ * that are alike, an approximation for strings of unlike capacity or resistance.
+ *
  * <p>Immutable and thread-safe.
  */
 public final class EnergyResult implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private final Quantity<Energy> energy;
-  private final Quantity<Energy> heat;
-  private final Quantity<Time> time;
-  private final Quantity<Energy> errorBound;
+  private final EnergySolver.Sum sum;
   private final StateOfCharge end;
   private final @Nullable Limit endedBy;
 
   EnergyResult(EnergySolver.Sum sum, double end, @Nullable Limit endedBy) {
-    this.energy = Kind.ENERGY.ofSi(sum.energyJ());
-    this.heat = Kind.ENERGY.ofSi(sum.heatJ());
-    this.time = Kind.TIME.ofSi(sum.timeS());
-    this.errorBound = Kind.ENERGY.ofSi(sum.errorJ());
+    this.sum = sum;
     this.end = StateOfCharge.of(end);
     this.endedBy = endedBy;
+  }
+
+  EnergySolver.Sum sum() {
+    return sum;
   }
 
   /**
@@ -41,7 +43,7 @@ public final class EnergyResult implements Serializable {
    * @return in kW·h
    */
   public Quantity<Energy> energy() {
-    return energy;
+    return Kind.ENERGY.ofSi(sum.energyJ());
   }
 
   /**
@@ -50,7 +52,7 @@ public final class EnergyResult implements Serializable {
    * @return in kW·h
    */
   public Quantity<Energy> heat() {
-    return heat;
+    return Kind.ENERGY.ofSi(sum.heatJ());
   }
 
   /**
@@ -59,16 +61,16 @@ public final class EnergyResult implements Serializable {
    * @return in s
    */
   public Quantity<Time> time() {
-    return time;
+    return Kind.TIME.ofSi(sum.timeS());
   }
 
   /**
-   * Bound of the integration error of the energy.
+   * Bound of the integration error of the energy: the difference to a rule of half the order.
    *
    * @return in kW·h
    */
   public Quantity<Energy> errorBound() {
-    return errorBound;
+    return Kind.ENERGY.ofSi(sum.errorJ());
   }
 
   /**
@@ -92,16 +94,14 @@ public final class EnergyResult implements Serializable {
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof EnergyResult that
-        && energy.equals(that.energy)
-        && heat.equals(that.heat)
-        && time.equals(that.time)
+        && sum.equals(that.sum)
         && end.equals(that.end)
         && endedBy == that.endedBy;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(energy, time, end);
+    return Objects.hash(sum, end);
   }
 
   /**
@@ -111,7 +111,7 @@ public final class EnergyResult implements Serializable {
    */
   @Override
   public String toString() {
-    String text = Measures.format(energy, Kind.ENERGY) + " down to " + end;
+    String text = Measures.format(energy(), Kind.ENERGY) + " down to " + Figure.of(end);
     return endedBy == null ? text : text + ", ended by " + endedBy;
   }
 }

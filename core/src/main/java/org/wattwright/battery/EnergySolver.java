@@ -1,13 +1,12 @@
 package org.wattwright.battery;
 
+import java.io.Serializable;
 import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
-import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Recorder;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.StateOfCharge;
@@ -17,8 +16,8 @@ import org.wattwright.units.StateOfCharge;
  * so that every piece is smooth. The error bound is the difference to a rule of half the order.
  */
 final class EnergySolver {
-  private static final int POINTS = 16;
-  private static final int CHECK_POINTS = 8;
+  private static final int POINTS = 8;
+  private static final int CHECK_POINTS = 4;
 
   /** Looks into each piece for a limit that is met and left again. */
   private static final int PROBES_PER_PIECE = 8;
@@ -26,26 +25,29 @@ final class EnergySolver {
   private static final double ROOT_TOLERANCE = 1e-13;
   private static final int MOST_EVALUATIONS = 200;
 
+  /** Rounding must not refuse the very load that the limit itself names. */
+  private static final double ROUNDING = 1e-12;
+
   private final Pack pack;
   private final double temperatureK;
+  private final Discharge discharge;
   private final GaussIntegratorFactory rules = new GaussIntegratorFactory();
 
-  EnergySolver(Pack pack, double temperatureK) {
+  private EnergySolver(Pack pack, double temperatureK, Discharge discharge) {
     this.pack = pack;
     this.temperatureK = temperatureK;
+    this.discharge = discharge;
   }
 
-  /** What has come out so far. */
-  record Sum(double energyJ, double heatJ, double timeS, double errorJ) {
-    static final Sum NOTHING = new Sum(0, 0, 0, 0);
-
-    Sum plus(Sum other) {
-      return new Sum(
-          energyJ + other.energyJ, heatJ + other.heatJ, timeS + other.timeS, errorJ + other.errorJ);
-    }
+  static EnergySolver atPower(Pack pack, double temperatureK, double powerW) {
+    return new EnergySolver(pack, temperatureK, new AtPower(powerW));
   }
 
-  /** A discharge: the current at a state of charge, and how far the limit is away. */
+  static EnergySolver atCurrent(Pack pack, double temperatureK, double currentA) {
+    return new EnergySolver(pack, temperatureK, new AtCurrent(currentA));
+  }
+
+  /** A discharge: the current in a state, and how far the limit is away. */
   private interface Discharge {
     double currentA(PackSolver solver);
 
@@ -53,55 +55,67 @@ final class EnergySolver {
     double reserve(PackSolver.Bound bound);
   }
 
-  EnergyResult atPower(double powerW, StateOfCharge from, StateOfCharge to) {
-    return run(
-        new Discharge() {
-          @Override
-          public double currentA(PackSolver solver) {
-            return solver.currentA(powerW, Double.POSITIVE_INFINITY);
-          }
-
-          @Override
-          public double reserve(PackSolver.Bound bound) {
-            return bound.powerW() / powerW - 1;
-          }
-        },
-        from.fraction(),
-        to.fraction());
-  }
-
-  EnergyResult atCurrent(double currentA, StateOfCharge from, StateOfCharge to) {
-    return run(
-        new Discharge() {
-          @Override
-          public double currentA(PackSolver solver) {
-            return currentA;
-          }
-
-          @Override
-          public double reserve(PackSolver.Bound bound) {
-            return bound.currentA() / currentA - 1;
-          }
-        },
-        from.fraction(),
-        to.fraction());
-  }
-
-  private EnergyResult run(Discharge discharge, double from, double to) {
-    if (!(to < from)) {
-      throw InvalidInputException.of(
-          "to", "< from " + StateOfCharge.of(from), StateOfCharge.of(to).toString());
+  private record AtPower(double powerW) implements Discharge {
+    @Override
+    public double currentA(PackSolver solver) {
+      return solver.strings().currentAtPower(powerW);
     }
+
+    @Override
+    public double reserve(PackSolver.Bound bound) {
+      return bound.powerW() / powerW - 1 + ROUNDING;
+    }
+  }
+
+  private record AtCurrent(double currentA) implements Discharge {
+    @Override
+    public double currentA(PackSolver solver) {
+      return currentA;
+    }
+
+    @Override
+    public double reserve(PackSolver.Bound bound) {
+      return bound.currentA() / currentA - 1 + ROUNDING;
+    }
+  }
+
+  /** What has come out so far. */
+  record Sum(double openCircuitJ, double energyJ, double timeS, double errorJ)
+      implements Serializable {
+    static final Sum NOTHING = new Sum(0, 0, 0, 0);
+
+    Sum plus(Sum other) {
+      return new Sum(
+          openCircuitJ + other.openCircuitJ,
+          energyJ + other.energyJ,
+          timeS + other.timeS,
+          errorJ + other.errorJ);
+    }
+
+    double heatJ() {
+      return openCircuitJ - energyJ;
+    }
+  }
+
+  EnergyResult between(StateOfCharge from, StateOfCharge to, Recorder recorder) {
+    if (!(to.fraction() < from.fraction())) {
+      throw InvalidInputException.of("to", "< from " + from, to.toString());
+    }
+    EnergyResult result = run(from.fraction(), to.fraction());
+    if (recorder.isOn()) {
+      EnergySteps.record(pack, from, result, recorder);
+    }
+    return result;
+  }
+
+  private EnergyResult run(double from, double to) {
     Sum sum = Sum.NOTHING;
     double upper = from;
-    for (double lower : breakpoints(from, to).descendingSet()) {
-      if (lower == from) {
-        continue;
-      }
-      double end = feasibleDownTo(discharge, upper, lower);
-      sum = sum.plus(piece(discharge, upper, end));
+    for (double lower : probes(from, to).descendingSet().tailSet(from, false)) {
+      double end = feasibleDownTo(upper, lower);
+      sum = sum.plus(piece(upper, end));
       if (end > lower) {
-        return new EnergyResult(sum, end, limitAt(end));
+        return new EnergyResult(sum, end, boundAt(end).limit());
       }
       upper = lower;
     }
@@ -109,15 +123,15 @@ final class EnergySolver {
   }
 
   /** Points of all tables, and evenly spaced probes between them. */
-  private NavigableSet<Double> breakpoints(double from, double to) {
-    TreeSet<Double> points = new TreeSet<>();
-    points.add(from);
-    points.add(to);
+  private NavigableSet<Double> probes(double from, double to) {
+    TreeSet<Double> points = new TreeSet<>(Set.of(from, to));
     for (SeriesString string : pack.strings()) {
       for (SeriesString.Group group : string.groups()) {
         Cell cell = group.module().cell();
         addInside(points, cell.openCircuit().table().rowAxis(), from, to);
-        addInside(points, cell.resistance(Direction.DISCHARGE).table().rowAxis(), from, to);
+        for (Direction direction : Direction.values()) {
+          addInside(points, cell.resistance(direction).table().rowAxis(), from, to);
+        }
       }
     }
     TreeSet<Double> probed = new TreeSet<>(points);
@@ -140,49 +154,53 @@ final class EnergySolver {
   }
 
   /** The lowest state of charge of a piece down to which the limit is kept. */
-  private double feasibleDownTo(Discharge discharge, double upper, double lower) {
-    if (reserveAt(discharge, upper) < 0) {
+  private double feasibleDownTo(double upper, double lower) {
+    if (!(reserveAt(upper) >= 0)) {
       return upper;
     }
-    if (reserveAt(discharge, lower) >= 0) {
+    if (reserveAt(lower) >= 0) {
       return lower;
     }
-    return new BrentSolver(ROOT_TOLERANCE)
-        .solve(MOST_EVALUATIONS, soc -> reserveAt(discharge, soc), lower, upper);
+    return new BrentSolver(ROOT_TOLERANCE).solve(MOST_EVALUATIONS, this::reserveAt, lower, upper);
   }
 
-  private double reserveAt(Discharge discharge, double soc) {
+  private double reserveAt(double soc) {
     return discharge.reserve(boundAt(soc));
   }
 
-  private @Nullable Limit limitAt(double soc) {
-    return boundAt(soc).limit();
-  }
-
   private PackSolver.Bound boundAt(double soc) {
-    return new PackSolver(pack, soc, temperatureK)
-        .bound(Load.continuous(Direction.DISCHARGE), Recorder.OFF);
+    return solverAt(soc).bound(Direction.DISCHARGE, Recorder.OFF);
   }
 
-  /** dt = Q·ds/I, dE = U·I·dt, heat = (OCV − U)·I·dt. */
-  private Sum piece(Discharge discharge, double upper, double lower) {
+  private PackSolver solverAt(double soc) {
+    return new PackSolver(pack, new StringModel.State(soc, temperatureK), Double.POSITIVE_INFINITY);
+  }
+
+  /** dt = Q·ds/I, dE = U·Q·ds, heat = (OCV − U)·Q·ds. */
+  private Sum piece(double upper, double lower) {
     if (!(upper > lower)) {
       return Sum.NOTHING;
     }
-    double capacityC = pack.capacityC();
-    UnivariateFunction timePerSoc =
-        soc -> capacityC / discharge.currentA(new PackSolver(pack, soc, temperatureK));
-    UnivariateFunction voltage =
-        soc -> {
-          PackSolver solver = new PackSolver(pack, soc, temperatureK);
-          return solver.terminalV(discharge.currentA(solver), Double.POSITIVE_INFINITY);
-        };
-    UnivariateFunction openCircuit = soc -> new PackSolver(pack, soc, temperatureK).openCircuitV();
-    GaussIntegrator fine = rules.legendre(POINTS, lower, upper);
-    double energyJ = capacityC * fine.integrate(voltage);
-    double coarseJ = capacityC * rules.legendre(CHECK_POINTS, lower, upper).integrate(voltage);
-    double openCircuitJ = capacityC * fine.integrate(openCircuit);
-    return new Sum(
-        energyJ, openCircuitJ - energyJ, fine.integrate(timePerSoc), Math.abs(energyJ - coarseJ));
+    Sum fine = integral(rules.legendre(POINTS, lower, upper));
+    Sum coarse = integral(rules.legendre(CHECK_POINTS, lower, upper));
+    double errorJ = Math.abs(fine.energyJ() - coarse.energyJ());
+    return new Sum(fine.openCircuitJ(), fine.energyJ(), fine.timeS(), errorJ);
+  }
+
+  private Sum integral(GaussIntegrator rule) {
+    Sum sum = Sum.NOTHING;
+    for (int i = 0; i < rule.getNumberOfPoints(); i++) {
+      PackSolver solver = solverAt(rule.getPoint(i));
+      double chargeC = pack.capacityC() * rule.getWeight(i);
+      double currentA = discharge.currentA(solver);
+      sum =
+          sum.plus(
+              new Sum(
+                  solver.openCircuitV() * chargeC,
+                  solver.strings().terminalAt(currentA) * chargeC,
+                  chargeC / currentA,
+                  0));
+    }
+    return sum;
   }
 }

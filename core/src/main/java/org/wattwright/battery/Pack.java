@@ -3,7 +3,6 @@ package org.wattwright.battery;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -20,6 +19,8 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
+import org.wattwright.check.Check;
+import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
 import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
@@ -55,7 +56,17 @@ public final class Pack implements Serializable {
   private Pack(List<SeriesString> strings, Quantity<ElectricResistance> leadResistance) {
     this.strings = List.copyOf(strings);
     this.leadResistance = leadResistance;
-    this.models = this.strings.stream().map(StringModel::new).toList();
+    this.models = modelsOf(this.strings);
+  }
+
+  /** Neighbouring strings that are alike share one model, so that it is asked only once. */
+  private static List<StringModel> modelsOf(List<SeriesString> strings) {
+    List<StringModel> models = new ArrayList<>();
+    for (int k = 0; k < strings.size(); k++) {
+      boolean likePrevious = k > 0 && strings.get(k).isLike(strings.get(k - 1));
+      models.add(likePrevious ? models.get(k - 1) : new StringModel(strings.get(k)));
+    }
+    return List.copyOf(models);
   }
 
   private Object readResolve() {
@@ -167,23 +178,14 @@ public final class Pack implements Serializable {
   }
 
   /**
-   * Energy at rest voltage from full to empty.
+   * Energy at rest voltage from full to empty. A string begins with all its modules full and ends
+   * when the smallest is empty; the rest of a larger one stays unused.
    *
    * @param temperature absolute cell temperature
    * @return in kW·h
    */
   public Quantity<Energy> nominalEnergy(Quantity<Temperature> temperature) {
-    double energyJ = 0;
-    for (SeriesString string : strings) {
-      for (SeriesString.Group group : string.groups()) {
-        // A string ends with its smallest module; the rest of a larger one stays unused.
-        double share = string.capacityC() / group.module().capacityC();
-        energyJ +=
-            share
-                * group.count()
-                * Kind.ENERGY.siValueOf(group.module().nominalEnergy(temperature));
-      }
-    }
+    double energyJ = strings.stream().mapToDouble(k -> k.nominalEnergyJ(temperature)).sum();
     return Kind.ENERGY.ofSi(energyJ);
   }
 
@@ -225,7 +227,7 @@ public final class Pack implements Serializable {
    * @return in V
    */
   public Quantity<ElectricPotential> openCircuitVoltage(PackState state) {
-    return Kind.VOLTAGE.ofSi(PackSolver.of(this, state).openCircuitV());
+    return Kind.VOLTAGE.ofSi(solver(state, 0).openCircuitV());
   }
 
   /**
@@ -236,7 +238,22 @@ public final class Pack implements Serializable {
    * @return in Ω
    */
   public Quantity<ElectricResistance> resistance(PackState state, Direction direction) {
-    return Kind.RESISTANCE.ofSi(PackSolver.of(this, state).resistanceOhm(new Load(direction, 0)));
+    return Kind.RESISTANCE.ofSi(solver(state, 0).strings().resistanceOhm(direction));
+  }
+
+  /**
+   * Resistance some time after a current began, polarisation and leads included.
+   *
+   * @param state state of charge and temperature
+   * @param direction discharge or charge
+   * @param duration since the current began, ≥ 0 s
+   * @return in Ω
+   * @throws InvalidInputException if the duration is negative
+   */
+  public Quantity<ElectricResistance> resistance(
+      PackState state, Direction direction, Quantity<Time> duration) {
+    return Kind.RESISTANCE.ofSi(
+        solver(state, durationS(duration)).strings().resistanceOhm(direction));
   }
 
   /**
@@ -265,7 +282,7 @@ public final class Pack implements Serializable {
   }
 
   /**
-   * Terminal voltage under a current, some seconds after it began: U = OCV − I·R.
+   * Terminal voltage under a current before polarisation sets in: U = OCV − I·R.
    *
    * @param state state of charge and temperature
    * @param current positive on discharge, negative on charge; limits are not applied
@@ -273,8 +290,66 @@ public final class Pack implements Serializable {
    */
   public Quantity<ElectricPotential> terminalVoltage(
       PackState state, Quantity<ElectricCurrent> current) {
+    return Kind.VOLTAGE.ofSi(solver(state, 0).strings().terminalAt(currentA(current)));
+  }
+
+  /**
+   * Terminal voltage some time after a current began, polarisation included: U = OCV − I·R.
+   *
+   * @param state state of charge and temperature, held
+   * @param current positive on discharge, negative on charge; limits are not applied
+   * @param duration since the current began, ≥ 0 s
+   * @return in V
+   * @throws InvalidInputException if the duration is negative
+   */
+  public Quantity<ElectricPotential> terminalVoltage(
+      PackState state, Quantity<ElectricCurrent> current, Quantity<Time> duration) {
     return Kind.VOLTAGE.ofSi(
-        PackSolver.of(this, state).terminalV(Kind.CURRENT.siValueOf(current), 0));
+        solver(state, durationS(duration)).strings().terminalAt(currentA(current)));
+  }
+
+  /**
+   * The working of a terminal voltage.
+   *
+   * @param state state of charge and temperature, held
+   * @param current positive on discharge, negative on charge; limits are not applied
+   * @param duration since the current began, ≥ 0 s
+   * @return the steps as computed
+   * @throws InvalidInputException if the duration is negative
+   */
+  public Worksheet voltageWorksheet(
+      PackState state, Quantity<ElectricCurrent> current, Quantity<Time> duration) {
+    Worksheet.Recording recording =
+        Worksheet.record("Terminal voltage at " + Figure.of(current, Kind.CURRENT));
+    PackSolver solver = solver(state, durationS(duration));
+    double currentA = currentA(current);
+    PowerSteps.recordVoltage(solver, currentA, solver.strings().terminalAt(currentA), recording);
+    return recording.toWorksheet();
+  }
+
+  /**
+   * Voltage and heat during and after a current pulse, state of charge held.
+   *
+   * @param state state of charge and temperature
+   * @param current positive on discharge, negative on charge; limits are not applied
+   * @param duration of the pulse, &gt; 0 s
+   * @return the response
+   * @throws InvalidInputException if the duration is not positive, or the pack has modules of more
+   *     than one kind
+   */
+  public PulseResponse pulseResponse(
+      PackState state, Quantity<ElectricCurrent> current, Quantity<Time> duration) {
+    if (!isUniform()) {
+      throw InvalidInputException.of(
+          "Pack.strings", "alike, of one module type, for a pulse response", "mixed");
+    }
+    SeriesString first = strings.get(0);
+    BatteryModule module = first.groups().get(0).module();
+    double cells = (double) first.cellsInSeries() / (strings.size() * module.parallel());
+    return PulseResponse.of(
+        PulseResponse.Circuit.of(solver(state, 0).strings(), module.cell(), cells),
+        current,
+        duration);
   }
 
   /**
@@ -292,19 +367,30 @@ public final class Pack implements Serializable {
       PackState state, Quantity<Power> power, Quantity<Time> duration) {
     double powerW = Kind.POWER.siValueOf(power);
     Direction direction = powerW >= 0 ? Direction.DISCHARGE : Direction.CHARGE;
-    Load load = Load.of(direction, duration);
-    PackSolver solver = PackSolver.of(this, state);
-    PackSolver.Bound bound = solver.bound(load, Recorder.OFF);
+    PackSolver solver = solver(state, durationS(duration));
+    PackSolver.Bound bound = solver.bound(direction, Recorder.OFF);
     // Rounding must not refuse the very power that the limit itself names.
-    if (Math.abs(powerW) > bound.powerW() * (1 + 1e-12)) {
+    if (!(Math.abs(powerW) <= bound.powerW() * (1 + 1e-12))) {
       return new PowerResult.AboveMaximum(
           Kind.POWER.ofSi(Math.abs(powerW)), limitOf(direction, bound));
     }
-    double currentA = solver.currentA(powerW, load.durationS());
+    double currentA = solver.strings().currentAtPower(powerW);
     return new PowerResult.OperatingPoint(
         Kind.CURRENT.ofSi(currentA),
-        Kind.VOLTAGE.ofSi(solver.terminalV(currentA, load.durationS())),
-        Kind.POWER.ofSi(solver.heatW(currentA, load.durationS())));
+        Kind.VOLTAGE.ofSi(solver.strings().terminalAt(currentA)),
+        Kind.POWER.ofSi(solver.strings().heatAt(currentA)));
+  }
+
+  private static double currentA(Quantity<ElectricCurrent> current) {
+    return Kind.CURRENT.siValueOf(current);
+  }
+
+  private static double durationS(Quantity<Time> duration) {
+    return Require.quantity("duration", duration, WorkshopUnits.SECOND).nonNegative();
+  }
+
+  private PackSolver solver(PackState state, double durationS) {
+    return PackSolver.of(this, state, durationS);
   }
 
   /**
@@ -317,7 +403,7 @@ public final class Pack implements Serializable {
    * @throws InvalidInputException if the duration is negative
    */
   public PowerLimit maximumDischargePower(PackState state, Quantity<Time> duration) {
-    return maximumPower(state, Load.of(Direction.DISCHARGE, duration), Recorder.OFF);
+    return maximumPower(solver(state, durationS(duration)), Direction.DISCHARGE, Recorder.OFF);
   }
 
   /**
@@ -329,7 +415,7 @@ public final class Pack implements Serializable {
    * @throws InvalidInputException if the duration is negative
    */
   public PowerLimit maximumChargePower(PackState state, Quantity<Time> duration) {
-    return maximumPower(state, Load.of(Direction.CHARGE, duration), Recorder.OFF);
+    return maximumPower(solver(state, durationS(duration)), Direction.CHARGE, Recorder.OFF);
   }
 
   /**
@@ -343,12 +429,13 @@ public final class Pack implements Serializable {
    */
   public Worksheet powerWorksheet(PackState state, Direction direction, Quantity<Time> duration) {
     Worksheet.Recording recording = Worksheet.record("Largest " + direction + " power at " + state);
-    maximumPower(state, Load.of(direction, duration), recording);
+    maximumPower(solver(state, durationS(duration)), direction, recording);
     return recording.toWorksheet();
   }
 
-  private PowerLimit maximumPower(PackState state, Load load, Recorder recorder) {
-    return limitOf(load.direction(), PackSolver.of(this, state).bound(load, recorder));
+  private static PowerLimit maximumPower(
+      PackSolver solver, Direction direction, Recorder recorder) {
+    return limitOf(direction, solver.bound(direction, recorder));
   }
 
   private static PowerLimit limitOf(Direction direction, PackSolver.Bound bound) {
@@ -361,7 +448,8 @@ public final class Pack implements Serializable {
   }
 
   /**
-   * Energy that comes out at a constant power between two states of charge.
+   * Energy that comes out at a constant power between two states of charge, all cells at the same
+   * state of charge throughout, limits for continuous current applied.
    *
    * @param power at the terminals, &gt; 0 W
    * @param from the fuller end
@@ -377,12 +465,37 @@ public final class Pack implements Serializable {
       StateOfCharge to,
       Quantity<Temperature> temperature) {
     double powerW = Require.quantity("power", power, WorkshopUnits.WATT).positive();
-    return new EnergySolver(this, Kind.TEMPERATURE.siValueOf(temperature))
-        .atPower(powerW, from, to);
+    return EnergySolver.atPower(this, Kind.TEMPERATURE.siValueOf(temperature), powerW)
+        .between(from, to, Recorder.OFF);
   }
 
   /**
-   * Energy that comes out at a constant current between two states of charge.
+   * The working of the energy at a constant power.
+   *
+   * @param power at the terminals, &gt; 0 W
+   * @param from the fuller end
+   * @param to the emptier end
+   * @param temperature absolute cell temperature, held
+   * @return the steps as computed
+   * @throws InvalidInputException if the power is not positive or {@code to} is not below {@code
+   *     from}
+   */
+  public Worksheet energyWorksheet(
+      Quantity<Power> power,
+      StateOfCharge from,
+      StateOfCharge to,
+      Quantity<Temperature> temperature) {
+    double powerW = Require.quantity("power", power, WorkshopUnits.WATT).positive();
+    Worksheet.Recording recording =
+        Worksheet.record("Energy at " + Figure.of(power, Kind.POWER) + ", " + temperature);
+    EnergySolver.atPower(this, Kind.TEMPERATURE.siValueOf(temperature), powerW)
+        .between(from, to, recording);
+    return recording.toWorksheet();
+  }
+
+  /**
+   * Energy that comes out at a constant current between two states of charge, all cells at the same
+   * state of charge throughout, limits for continuous current applied.
    *
    * @param current at the terminals, &gt; 0 A
    * @param from the fuller end
@@ -398,31 +511,31 @@ public final class Pack implements Serializable {
       StateOfCharge to,
       Quantity<Temperature> temperature) {
     double currentA = Require.quantity("current", current, WorkshopUnits.AMPERE).positive();
-    return new EnergySolver(this, Kind.TEMPERATURE.siValueOf(temperature))
-        .atCurrent(currentA, from, to);
+    return EnergySolver.atCurrent(this, Kind.TEMPERATURE.siValueOf(temperature), currentA)
+        .between(from, to, Recorder.OFF);
   }
 
   /**
-   * Heat under a current, strings sharing it as they do.
+   * Heat under a current that has flowed for long (polarisation included), strings sharing it as
+   * they do.
    *
    * @param state state of charge and temperature
    * @param current positive on discharge, negative on charge
    * @return the loss, and the reversible part where every cell's entropic coefficient is known
    */
   public Heat heat(PackState state, Quantity<ElectricCurrent> current) {
-    double currentA = Kind.CURRENT.siValueOf(current);
-    PackSolver solver = PackSolver.of(this, state);
-    Node node = solver.node(0);
+    double currentA = currentA(current);
+    Node node = solver(state, Double.POSITIVE_INFINITY).strings();
     double nodeV = node.voltageAt(currentA);
     double reversibleW = 0;
     for (int k = 0; k < strings.size(); k++) {
       Double coefficientVPerK = entropicVPerK(strings.get(k));
       if (coefficientVPerK == null) {
-        return new Heat(solver.heatW(currentA, 0), null);
+        return new Heat(node.heatAt(currentA), null);
       }
       reversibleW -= node.stringCurrentAt(k, nodeV) * state.temperatureK() * coefficientVPerK;
     }
-    return new Heat(solver.heatW(currentA, 0), reversibleW);
+    return new Heat(node.heatAt(currentA), reversibleW);
   }
 
   private static @Nullable Double entropicVPerK(SeriesString string) {
@@ -464,31 +577,35 @@ public final class Pack implements Serializable {
       throw InvalidInputException.of(
           "states", strings.size() + " states, one per string", states.size() + " states");
     }
-    double currentA = Kind.CURRENT.siValueOf(current);
-    Node node = node(states);
-    double nodeV = node.voltageAt(currentA);
+    Node node = node(states, 0);
+    double nodeV = node.voltageAt(currentA(current));
     List<Quantity<ElectricCurrent>> currents = new ArrayList<>();
     for (int k = 0; k < strings.size(); k++) {
       currents.add(Kind.CURRENT.ofSi(node.stringCurrentAt(k, nodeV)));
     }
     return new StringSharing(
-        Kind.VOLTAGE.ofSi(nodeV), currents, Kind.POWER.ofSi(node.heatAt(nodeV)));
+        Kind.VOLTAGE.ofSi(nodeV), currents, Kind.POWER.ofSi(node.stringHeatAt(nodeV)));
   }
 
-  private Node node(List<PackState> states) {
-    int count = strings.size();
-    double[] sourceV = new double[count];
-    double[] dischargeOhm = new double[count];
-    double[] chargeOhm = new double[count];
-    for (int k = 0; k < count; k++) {
-      double soc = states.get(k).soc();
-      double temperatureK = states.get(k).temperatureK();
-      StringModel model = models.get(k);
-      sourceV[k] = model.openCircuitV(soc, temperatureK);
-      dischargeOhm[k] = model.resistanceOhm(soc, temperatureK, new Load(Direction.DISCHARGE, 0));
-      chargeOhm[k] = model.resistanceOhm(soc, temperatureK, new Load(Direction.CHARGE, 0));
-    }
-    return new Node(sourceV, dischargeOhm, chargeOhm);
+  /**
+   * Whether the cells stand the currents between strings in different states that are connected
+   * with no load, with the low end of estimated resistances. For two strings {@link Equalisation}
+   * tells also how long it lasts.
+   *
+   * @param states one per string in the pack's order
+   * @return one check per string, code {@code battery.equalising-current}
+   * @throws InvalidInputException if there are not as many states as strings
+   */
+  public List<Check> connectionChecks(List<PackState> states) {
+    return new ConnectionChecks(this, List.copyOf(states)).all();
+  }
+
+  private Node node(List<PackState> states, double durationS) {
+    return Node.of(
+        models,
+        states.stream().map(StringModel.State::of).toList(),
+        durationS,
+        Kind.RESISTANCE.siValueOf(leadResistance));
   }
 
   /**
@@ -551,9 +668,7 @@ public final class Pack implements Serializable {
   public Basis basis(CellProperty property) {
     Basis weakest = Basis.MEASURED;
     for (SeriesString string : strings) {
-      for (SeriesString.Group group : string.groups()) {
-        weakest = weakest.and(group.module().basis(property));
-      }
+      weakest = weakest.and(string.basis(property));
     }
     return weakest;
   }
@@ -566,18 +681,11 @@ public final class Pack implements Serializable {
     return strings.stream().mapToDouble(SeriesString::capacityC).sum();
   }
 
-  /** Whether all strings have the same modules and links, so that they share equally. */
-  boolean hasEqualStrings() {
-    SeriesString first = strings.get(0);
-    return strings.stream()
-        .allMatch(
-            s ->
-                s.groups().equals(first.groups())
-                    && s.linkResistance().equals(first.linkResistance()));
-  }
-
-  String describe(double soc, double temperatureK) {
-    return String.format(Locale.ROOT, "%.0f %% and %.0f °C", soc * 100, temperatureK - 273.15);
+  /** Whether all strings are alike and made of one module type. */
+  boolean isUniform() {
+    BatteryModule module = strings.get(0).groups().get(0).module();
+    return models.stream().allMatch(model -> model == models.get(0))
+        && strings.get(0).groups().stream().allMatch(group -> group.module().equals(module));
   }
 
   @Override

@@ -65,4 +65,10 @@ public record RcPair(Quantity<ElectricResistance> resistance, Quantity<Time> tim
         Require.quantity("RcPair.capacitance", capacitance, WorkshopUnits.FARAD).positive();
     return new RcPair(resistance, Measures.seconds(resistanceOhm * capacitanceF));
   }
+
+  /** R₁·(1 − e^(−t/τ)): what the pair adds to the resistance after a current of this duration. */
+  double ohmAfter(double durationS) {
+    return -Kind.RESISTANCE.siValueOf(resistance)
+        * Math.expm1(-durationS / Kind.TIME.siValueOf(timeConstant));
+  }
 }

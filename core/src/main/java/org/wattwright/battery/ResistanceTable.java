@@ -9,9 +9,11 @@ import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.internal.BilinearTable;
+import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measures;
+import org.wattwright.units.MolarEnergy;
 import org.wattwright.units.StateOfCharge;
 import org.wattwright.units.WorkshopUnits;
 
@@ -49,6 +51,49 @@ public final class ResistanceTable implements Serializable {
    */
   public static ResistanceTable constant(Quantity<ElectricResistance> resistance) {
     return at(Measures.celsius(25)).row(StateOfCharge.EMPTY, resistance).build();
+  }
+
+  /**
+   * Resistance over temperature by the Arrhenius law, one point for every kelvin from −40 °C to 60
+   * °C, straight between (off by less than 0.2 % up to 50 kJ/mol), held beyond.
+   *
+   * <p>R(T) = R₂₅·e^((Ea/Rg)·(1/T − 1/298.15 K)), see {@link ArrheniusLaw}.
+   *
+   * @param at25Celsius &gt; 0 Ω
+   * @param activationEnergy 0 to 200 kJ/mol
+   * @return the table, the same at every state of charge
+   * @throws InvalidInputException if a value is outside its range
+   */
+  public static ResistanceTable arrhenius(
+      Quantity<ElectricResistance> at25Celsius, Quantity<MolarEnergy> activationEnergy) {
+    return ArrheniusLaw.of(activationEnergy)
+        .table(new ArrheniusLaw.Point(at25Celsius, Measures.celsius(25)));
+  }
+
+  /**
+   * Resistance least at half charge and rising with the square towards both ends: R(s) = R_half +
+   * (R_end − R_half)·((s − 0.5)/0.5)², one point every 5 %, straight between.
+   *
+   * @param halfCharged at 50 %, &gt; 0 Ω
+   * @param emptyOrFull at 0 % and 100 %, ≥ that at 50 %
+   * @return the table, the same at every temperature
+   * @throws InvalidInputException if a value is outside its range
+   */
+  public static ResistanceTable quadratic(
+      Quantity<ElectricResistance> halfCharged, Quantity<ElectricResistance> emptyOrFull) {
+    double halfOhm = Require.quantity(FIELD, halfCharged, WorkshopUnits.MILLIOHM).positive();
+    double riseOhm = Kind.RESISTANCE.siValueOf(emptyOrFull) - halfOhm;
+    if (!(riseOhm >= 0)) {
+      throw InvalidInputException.of(
+          FIELD + ".emptyOrFull", "≥ halfCharged " + halfCharged, emptyOrFull.toString());
+    }
+    Builder builder = at(Measures.celsius(25));
+    for (int percent = 0; percent <= 100; percent += 5) {
+      double away = (percent - 50) / 50.0;
+      builder.row(
+          Measures.percentCharge(percent), Kind.RESISTANCE.ofSi(halfOhm + riseOhm * away * away));
+    }
+    return builder.build();
   }
 
   /**

@@ -4,13 +4,17 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCharge;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import org.wattwright.check.Basis;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
+import org.wattwright.units.StateOfCharge;
 import org.wattwright.units.WorkshopUnits;
 
 /**
@@ -202,7 +206,47 @@ public final class SeriesString implements Serializable {
     return Kind.MASS.ofSi(massKg);
   }
 
-  SeriesString withModules(java.util.function.UnaryOperator<BatteryModule> change) {
+  /**
+   * This string with every estimated resistance at one end of its band.
+   *
+   * @param end low for the highest current, high for the lowest
+   * @return a new string
+   */
+  public SeriesString atBandEnd(BandEnd end) {
+    return withModules(module -> module.atBandEnd(end));
+  }
+
+  /**
+   * What a property rests on: the weakest basis of all modules.
+   *
+   * @param property the property
+   * @return the basis
+   */
+  public Basis basis(CellProperty property) {
+    Basis weakest = Basis.MEASURED;
+    for (Group group : groups) {
+      weakest = weakest.and(group.module().basis(property));
+    }
+    return weakest;
+  }
+
+  /** Whether another string has the same modules in the same order and the same links. */
+  boolean isLike(SeriesString other) {
+    return groups.equals(other.groups) && linkResistance.equals(other.linkResistance);
+  }
+
+  /** From all modules full until the smallest is empty. */
+  double nominalEnergyJ(Quantity<Temperature> temperature) {
+    double energyJ = 0;
+    for (Group group : groups) {
+      double leftFull = 1 - capacityC() / group.module().capacityC();
+      energyJ +=
+          group.count() * group.module().energyDownToJ(StateOfCharge.of(leftFull), temperature);
+    }
+    return energyJ;
+  }
+
+  SeriesString withModules(UnaryOperator<BatteryModule> change) {
     Builder builder = new Builder(name);
     groups.forEach(g -> builder.group(g.bay(), change.apply(g.module()), g.count()));
     return builder.link(linkResistance).build();

@@ -1,7 +1,5 @@
 package org.wattwright.battery;
 
-import org.wattwright.units.Kind;
-
 /** A string as a source with a resistance and a current limit, on plain doubles in SI. */
 final class StringModel {
   private final SeriesString string;
@@ -10,65 +8,47 @@ final class StringModel {
     this.string = string;
   }
 
-  double openCircuitV(double soc, double temperatureK) {
+  double capacityC() {
+    return string.capacityC();
+  }
+
+  double openCircuitV(State state) {
     double voltageV = 0;
     for (SeriesString.Group group : string.groups()) {
-      voltageV += group.count() * group.module().openCircuitV(soc, temperatureK);
+      voltageV += group.count() * group.module().openCircuitV(state.soc(), state.temperatureK());
     }
     return voltageV;
   }
 
-  double resistanceOhm(double soc, double temperatureK, Load load) {
+  double resistanceOhm(State state, Load load) {
     double ohm = string.linkOhm();
     for (SeriesString.Group group : string.groups()) {
-      ohm += group.count() * group.module().resistanceOhm(soc, temperatureK, load);
+      ohm += group.count() * group.module().resistanceOhm(state.soc(), state.temperatureK(), load);
     }
     return ohm;
   }
 
   /** Largest current by the weakest module, and what limits it. */
-  CurrentBound bound(double soc, double temperatureK, Load load) {
+  CurrentBound bound(State state, Load load) {
     CurrentBound tightest = new CurrentBound(Double.POSITIVE_INFINITY, Limit.CURRENT);
     for (SeriesString.Group group : string.groups()) {
-      tightest = tightest.tighter(moduleBound(group.module(), soc, temperatureK, load));
+      BatteryModule module = group.module();
+      CellLimits limits = CellLimits.of(module.cell(), state, load);
+      double currentA = limits.currentA() * module.parallel();
+      if (currentA < tightest.currentA()) {
+        tightest = new CurrentBound(currentA, limits.governing());
+      }
     }
     return tightest;
   }
 
-  private static CurrentBound moduleBound(
-      BatteryModule module, double soc, double temperatureK, Load load) {
-    Cell cell = module.cell();
-    if (!cell.temperatures(load.direction()).containsK(temperatureK)) {
-      return new CurrentBound(0, Limit.TEMPERATURE);
+  /** State of charge and temperature of a string. */
+  record State(double soc, double temperatureK) {
+    static State of(PackState state) {
+      return new State(state.soc(), state.temperatureK());
     }
-    CurrentLimits limits = cell.currentLimits();
-    double ratedA = limits.ratedA(load.direction(), load.durationS()) * module.parallel();
-    CurrentBound bound = new CurrentBound(ratedA, Limit.CURRENT);
-    if (load.direction() == Direction.CHARGE) {
-      double coldA = limits.chargeByTemperatureA(temperatureK) * module.parallel();
-      bound = bound.tighter(new CurrentBound(coldA, Limit.TEMPERATURE));
-    }
-    return bound.tighter(voltageBound(module, soc, temperatureK, load));
-  }
-
-  /** Current at which the cells, without interconnects, reach their voltage limit. */
-  private static CurrentBound voltageBound(
-      BatteryModule module, double soc, double temperatureK, Load load) {
-    Cell cell = module.cell();
-    double openCircuitV = cell.openCircuit().table().at(soc, temperatureK);
-    double roomV =
-        load.direction() == Direction.DISCHARGE
-            ? openCircuitV - Kind.VOLTAGE.siValueOf(cell.minimumVoltage())
-            : Kind.VOLTAGE.siValueOf(cell.maximumVoltage()) - openCircuitV;
-    double cellsOhm = module.resistanceOhm(soc, temperatureK, load) - module.interconnectOhm();
-    double boundA = Math.max(0, roomV) * module.series() / cellsOhm;
-    return new CurrentBound(boundA, Limit.VOLTAGE);
   }
 
   /** A current limit and its reason. */
-  record CurrentBound(double currentA, Limit limit) {
-    CurrentBound tighter(CurrentBound other) {
-      return other.currentA < currentA ? other : this;
-    }
-  }
+  record CurrentBound(double currentA, Limit limit) {}
 }

@@ -1,11 +1,13 @@
 package org.wattwright.check;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.internal.Require;
+import org.wattwright.units.InvalidInputException;
 
 /**
  * One comparison with a limit: what, actual, limit, margin, source, basis and verdict.
@@ -27,19 +29,27 @@ import org.wattwright.internal.Require;
 public final class Check implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  private static final String CODE = "[a-z0-9]+([.-][a-z0-9]+)*";
+
   /** How actual and limit are compared. */
   public enum Relation {
     /** The actual value may not exceed the limit. */
-    AT_MOST("≤"),
+    AT_MOST("≤", ">"),
     /** The actual value must reach the limit. */
-    AT_LEAST("≥"),
+    AT_LEAST("≥", "<"),
     /** A statement that holds or does not. */
-    HOLDS("");
+    HOLDS("", "");
 
     private final String sign;
+    private final String brokenSign;
 
-    Relation(String sign) {
+    Relation(String sign, String brokenSign) {
       this.sign = sign;
+      this.brokenSign = brokenSign;
+    }
+
+    String brokenSign() {
+      return brokenSign;
     }
 
     /**
@@ -62,6 +72,9 @@ public final class Check implements Serializable {
   private final Basis basis;
   private final Source source;
   private final List<String> missing;
+  private final List<String> estimates;
+  private final Party answeredBy;
+  private final boolean safety;
   private final String note;
 
   Check(CheckBuilder builder, Relation relation, Outcome outcome, Figures figures) {
@@ -70,6 +83,9 @@ public final class Check implements Serializable {
     this.basis = builder.basis();
     this.source = builder.source();
     this.missing = builder.missing();
+    this.estimates = builder.estimates();
+    this.answeredBy = builder.answeredBy();
+    this.safety = builder.isSafety();
     this.note = builder.note();
     this.relation = relation;
     this.outcome = outcome;
@@ -78,7 +94,7 @@ public final class Check implements Serializable {
     this.margin = figures.margin();
   }
 
-  /** The three figures of a comparison; all absent where nothing was compared. */
+  /** The figures of a comparison, as far as they are known. */
   record Figures(@Nullable Figure actual, @Nullable Figure limit, @Nullable Figure margin) {
     static final Figures NONE = new Figures(null, null, null);
   }
@@ -90,10 +106,15 @@ public final class Check implements Serializable {
    * @param what what is compared with what, in words
    * @return a builder that ends with {@code atMost}, {@code atLeast}, {@code holds} or {@code
    *     notChecked}
-   * @throws org.wattwright.units.InvalidInputException if a text is blank
+   * @throws InvalidInputException if what is blank, or code is not of letters, digits and hyphens
+   *     in words joined by dots
    */
   public static CheckBuilder named(String code, String what) {
-    return new CheckBuilder(Require.text("Check.code", code), Require.text("Check.what", what));
+    if (!code.matches(CODE)) {
+      throw InvalidInputException.of(
+          "Check.code", "in lower case with dots, such as voltage.maximum", '"' + code + '"');
+    }
+    return new CheckBuilder(code, Require.text("Check.what", what));
   }
 
   /**
@@ -126,7 +147,7 @@ public final class Check implements Serializable {
   /**
    * The actual value.
    *
-   * @return empty if nothing was compared
+   * @return empty if it is not known, or a statement was checked
    */
   public Optional<Figure> actual() {
     return Optional.ofNullable(actual);
@@ -135,7 +156,7 @@ public final class Check implements Serializable {
   /**
    * The limit.
    *
-   * @return empty if nothing was compared
+   * @return empty if it is not known, or a statement was checked
    */
   public Optional<Figure> limit() {
     return Optional.ofNullable(limit);
@@ -187,6 +208,33 @@ public final class Check implements Serializable {
   }
 
   /**
+   * The inputs that were estimated.
+   *
+   * @return their names, as far as given; empty if none is estimated
+   */
+  public List<String> estimates() {
+    return estimates;
+  }
+
+  /**
+   * Who can give a missing input, or replace an estimated one.
+   *
+   * @return the workshop unless stated
+   */
+  public Party answeredBy() {
+    return answeredBy;
+  }
+
+  /**
+   * Whether somebody may be hurt if this fails.
+   *
+   * @return whether this is a safety check
+   */
+  public boolean isSafety() {
+    return safety;
+  }
+
+  /**
    * A remark for the reader.
    *
    * @return may be empty
@@ -208,12 +256,71 @@ public final class Check implements Serializable {
             && basis == that.basis
             && source.equals(that.source)
             && missing.equals(that.missing)
+            && estimates.equals(that.estimates)
+            && answeredBy == that.answeredBy
+            && safety == that.safety
             && note.equals(that.note));
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(code, what, actual, limit, outcome);
+    return Objects.hash(
+        code,
+        what,
+        relation,
+        actual,
+        limit,
+        outcome,
+        basis,
+        source,
+        missing,
+        estimates,
+        answeredBy,
+        safety,
+        note);
+  }
+
+  /** Whether only the estimate among its inputs keeps this from a pass. */
+  boolean isHeldBackByEstimate() {
+    return safety && basis == Basis.ESTIMATED && outcome == Outcome.CAUTION;
+  }
+
+  /**
+   * Actual value against limit with the sign that is true.
+   *
+   * @return for example {@code 131.4 V > 118.8 V}; empty if nothing was compared
+   */
+  public String comparison() {
+    if (actual == null) {
+      return "";
+    }
+    if (limit == null) {
+      return actual.toString();
+    }
+    String sign = outcome == Outcome.FAIL ? relation.brokenSign() : relation.sign();
+    return actual.toStringApartFrom(limit) + " " + sign + " " + limit.toStringApartFrom(actual);
+  }
+
+  /**
+   * What is missing, what is estimated, and the note, as reports print it.
+   *
+   * @return in words; may be empty
+   */
+  public String remark() {
+    List<String> parts = new ArrayList<>();
+    if (!missing.isEmpty()) {
+      parts.add("missing: " + String.join(", ", missing));
+    }
+    if (!estimates.isEmpty()) {
+      parts.add("estimated: " + String.join(", ", estimates));
+    }
+    if (isHeldBackByEstimate()) {
+      parts.add("an estimate gives at most a caution");
+    }
+    if (!note.isEmpty()) {
+      parts.add(note);
+    }
+    return String.join("; ", parts);
   }
 
   /**
@@ -224,12 +331,9 @@ public final class Check implements Serializable {
   @Override
   public String toString() {
     String head = outcome + " " + code + ": ";
-    if (outcome == Outcome.NOT_CHECKED && !missing.isEmpty()) {
+    if (outcome == Outcome.NOT_CHECKED) {
       return head + "missing " + String.join(", ", missing);
     }
-    if (actual == null || limit == null) {
-      return head + what;
-    }
-    return head + actual + " " + relation.sign() + " " + limit + ", margin " + margin;
+    return head + (limit == null ? what : comparison() + ", margin " + margin);
   }
 }

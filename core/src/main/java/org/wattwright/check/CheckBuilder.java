@@ -1,5 +1,6 @@
 package org.wattwright.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -16,9 +17,11 @@ public final class CheckBuilder {
 
   private final String code;
   private final String what;
-  private Basis basis = Basis.DATA_SHEET;
-  private Source source = Source.PHYSICS;
+  private final List<String> estimates = new ArrayList<>();
+  private @Nullable Basis basis;
+  private @Nullable Source source;
   private List<String> missing = List.of();
+  private Party answeredBy = Party.WORKSHOP;
   private String note = "";
   private boolean safety;
   private @Nullable CautionBand band;
@@ -29,7 +32,7 @@ public final class CheckBuilder {
   }
 
   /**
-   * Where the limit comes from.
+   * Where the limit comes from; required.
    *
    * @param value the source
    * @return this builder
@@ -40,13 +43,52 @@ public final class CheckBuilder {
   }
 
   /**
-   * The weakest basis of the inputs; data sheet unless told.
+   * What an input rests on; told several times, the weakest counts. Data sheet if never told.
    *
-   * @param value the basis
+   * @param value the basis of one input or of several
    * @return this builder
    */
   public CheckBuilder basis(Basis value) {
-    basis = Objects.requireNonNull(value, "basis");
+    Objects.requireNonNull(value, "basis");
+    basis = basis == null ? value : basis.and(value);
+    return this;
+  }
+
+  /**
+   * What several inputs rest on; the weakest counts.
+   *
+   * @param inputs the inputs
+   * @return this builder
+   */
+  public CheckBuilder basisOf(Given<?>... inputs) {
+    for (Given<?> input : inputs) {
+      basis(input.basis());
+    }
+    return this;
+  }
+
+  /**
+   * Names inputs that are estimated, so that they can be asked for; the basis is estimated then.
+   *
+   * @param inputs their names, such as {@code cell.resistance}
+   * @return this builder
+   */
+  public CheckBuilder estimated(String... inputs) {
+    for (String input : inputs) {
+      estimates.add(Require.text("Check.estimated", input));
+      basis(Basis.ESTIMATED);
+    }
+    return this;
+  }
+
+  /**
+   * Who can give a missing input, or replace an estimated one; the workshop unless told.
+   *
+   * @param value who must answer
+   * @return this builder
+   */
+  public CheckBuilder answeredBy(Party value) {
+    answeredBy = Objects.requireNonNull(value, "answeredBy");
     return this;
   }
 
@@ -78,7 +120,7 @@ public final class CheckBuilder {
    * @return this builder
    */
   public CheckBuilder note(String value) {
-    note = Objects.requireNonNull(value, "note");
+    note = Objects.requireNonNull(value, "note").strip();
     return this;
   }
 
@@ -88,7 +130,8 @@ public final class CheckBuilder {
    * @param actual the value
    * @param limit the limit, of the same kind
    * @return the check
-   * @throws InvalidInputException if the two cannot be compared
+   * @throws InvalidInputException if the two cannot be compared, if the caution band is of another
+   *     kind, or if no source was given
    */
   public Check atMost(Figure actual, Figure limit) {
     return compare(Check.Relation.AT_MOST, actual, limit);
@@ -100,7 +143,8 @@ public final class CheckBuilder {
    * @param actual the value
    * @param limit the limit, of the same kind
    * @return the check
-   * @throws InvalidInputException if the two cannot be compared
+   * @throws InvalidInputException if the two cannot be compared, if the caution band is of another
+   *     kind, or if no source was given
    */
   public Check atLeast(Figure actual, Figure limit) {
     return compare(Check.Relation.AT_LEAST, actual, limit);
@@ -111,9 +155,21 @@ public final class CheckBuilder {
    *
    * @param holds whether it holds
    * @return the check
+   * @throws InvalidInputException if no source was given
    */
   public Check holds(boolean holds) {
     Outcome outcome = holds ? limitedByBasis(Outcome.PASS) : Outcome.FAIL;
+    return new Check(this, Check.Relation.HOLDS, outcome, Check.Figures.NONE);
+  }
+
+  /**
+   * A recommendation: a caution where it is not followed, never a failure.
+   *
+   * @param followed whether it is followed
+   * @return the check
+   */
+  public Check recommends(boolean followed) {
+    Outcome outcome = followed ? limitedByBasis(Outcome.PASS) : Outcome.CAUTION;
     return new Check(this, Check.Relation.HOLDS, outcome, Check.Figures.NONE);
   }
 
@@ -122,11 +178,28 @@ public final class CheckBuilder {
    *
    * @param missingInputs their names, at least one, such as {@code inverter.maximumVoltage}
    * @return the check
-   * @throws InvalidInputException if no input is named
+   * @throws InvalidInputException if no input is named, or no source was given
    */
   public Check notChecked(String... missingInputs) {
+    return notChecked(Check.Figures.NONE, missingInputs);
+  }
+
+  /**
+   * The value is known, but not its limit.
+   *
+   * @param actual the value
+   * @param missingInputs names of the missing inputs, at least one
+   * @return the check
+   * @throws InvalidInputException if no input is named, or no source was given
+   */
+  public Check notChecked(Figure actual, String... missingInputs) {
+    return notChecked(new Check.Figures(actual, null, null), missingInputs);
+  }
+
+  private Check notChecked(Check.Figures figures, String... missingInputs) {
     missing = Require.nonEmpty("Check.missing", List.of(missingInputs));
-    return new Check(this, Check.Relation.HOLDS, Outcome.NOT_CHECKED, Check.Figures.NONE);
+    missing.forEach(input -> Require.text("Check.missing", input));
+    return new Check(this, Check.Relation.HOLDS, Outcome.NOT_CHECKED, figures);
   }
 
   private Check compare(Check.Relation relation, Figure actual, Figure limit) {
@@ -135,24 +208,25 @@ public final class CheckBuilder {
           "Check.limit", "comparable with the actual value " + actual, limit.toString());
     }
     boolean atMost = relation == Check.Relation.AT_MOST;
-    double marginSi = atMost ? limit.value() - actual.value() : actual.value() - limit.value();
+    double exactSi = atMost ? limit.value() - actual.value() : actual.value() - limit.value();
+    double marginSi = Math.abs(exactSi) <= ROUNDING * Math.abs(limit.value()) ? 0 : exactSi;
     Outcome outcome = verdict(marginSi, limit);
     Check.Figures figures = new Check.Figures(actual, limit, limit.difference(marginSi));
     return new Check(this, relation, outcome, figures);
   }
 
   private Outcome verdict(double marginSi, Figure limit) {
-    double rounding = ROUNDING * Math.abs(limit.value());
-    if (!(marginSi >= -rounding)) {
+    CautionBand used = band != null ? band : CautionBand.usualFor(limit);
+    double widthSi = used.widthSi(limit);
+    if (!(marginSi >= 0)) {
       return Outcome.FAIL;
     }
-    CautionBand used = band != null ? band : CautionBand.usualFor(limit);
-    boolean close = marginSi < used.widthSi(limit.value()) - rounding;
+    boolean close = marginSi < widthSi - ROUNDING * Math.abs(limit.value());
     return limitedByBasis(close ? Outcome.CAUTION : Outcome.PASS);
   }
 
   private Outcome limitedByBasis(Outcome outcome) {
-    return safety && basis == Basis.ESTIMATED ? outcome.and(Outcome.CAUTION) : outcome;
+    return safety && basis() == Basis.ESTIMATED ? outcome.and(Outcome.CAUTION) : outcome;
   }
 
   String code() {
@@ -164,15 +238,31 @@ public final class CheckBuilder {
   }
 
   Basis basis() {
-    return basis;
+    return basis != null ? basis : Basis.DATA_SHEET;
   }
 
   Source source() {
+    if (source == null) {
+      throw InvalidInputException.withMessage(
+          "Check.source", "given", "missing", "Check " + code + " needs the source of its limit");
+    }
     return source;
   }
 
   List<String> missing() {
     return missing;
+  }
+
+  List<String> estimates() {
+    return estimates.stream().distinct().toList();
+  }
+
+  Party answeredBy() {
+    return answeredBy;
+  }
+
+  boolean isSafety() {
+    return safety;
   }
 
   String note() {

@@ -1,15 +1,24 @@
 package org.wattwright.check;
 
 import java.io.Serializable;
-import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Function;
 import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
+import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 
 /**
  * A sourced estimate with its band, so that a safety check can take the worse end each way: low
  * resistance for the highest fault current, high for the lowest.
+ *
+ * <pre>{@code
+ * Estimate<ElectricResistance> joint =
+ *     Estimate.of("joint resistance", microohms(50), Kind.RESISTANCE,
+ *         new Estimate.Band(0.4, 4), Source.commonPractice("bolted lug, clean and torqued"));
+ * Check check = joint.worstOf(r -> heatCheck(r));   // the worse of both ends, never a pass
+ * }</pre>
  *
  * <p>Immutable and thread-safe.
  *
@@ -25,11 +34,11 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
   private final Source source;
 
   private Estimate(String name, Kind<Q> kind, double typicalSi, Band band, Source source) {
-    this.name = name;
+    this.name = Require.text("Estimate.name", name);
     this.kind = kind;
     this.typicalSi = typicalSi;
-    this.band = band;
-    this.source = source;
+    this.band = Objects.requireNonNull(band, "band");
+    this.source = Objects.requireNonNull(source, "source");
   }
 
   /**
@@ -38,20 +47,20 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
    * @param <Q> the quantity type
    * @param name what is estimated, as reports print it
    * @param typical the typical value, ≥ 0
-   * @param kind its kind
+   * @param kind its kind; not a temperature, which has no factors
    * @param band the band around it
    * @param source the rule behind it
    * @return the estimate
-   * @throws InvalidInputException if typical is negative
+   * @throws InvalidInputException if typical is negative or a temperature
    */
   public static <Q extends Quantity<Q>> Estimate<Q> of(
       String name, Quantity<Q> typical, Kind<Q> kind, Band band, Source source) {
-    double typicalSi = kind.siValueOf(typical);
-    if (!(typicalSi >= 0)) {
-      throw InvalidInputException.of("Estimate.typical", "≥ 0", typical.toString());
+    if (kind.equals(Kind.TEMPERATURE)) {
+      throw InvalidInputException.of("Estimate.kind", "one with a true zero", "temperature");
     }
-    Objects.requireNonNull(source, "source");
-    return new Estimate<>(name, kind, typicalSi, Objects.requireNonNull(band, "band"), source);
+    double typicalSi =
+        Require.quantity("Estimate.typical", typical, kind.customaryUnit()).nonNegative();
+    return new Estimate<>(name, kind, typicalSi, band, source);
   }
 
   /**
@@ -69,9 +78,7 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
      * @throws InvalidInputException if a factor is outside its range
      */
     public Band {
-      if (!(lowFactor >= 0 && lowFactor <= 1)) {
-        throw InvalidInputException.of("Band.lowFactor", "from 0 to 1", "" + lowFactor);
-      }
+      Require.fraction("Band.lowFactor", lowFactor);
       if (!(highFactor >= 1 && highFactor <= Double.MAX_VALUE)) {
         throw InvalidInputException.of("Band.highFactor", "≥ 1 and finite", "" + highFactor);
       }
@@ -142,18 +149,54 @@ public final class Estimate<Q extends Quantity<Q>> implements Serializable {
   }
 
   /**
+   * A check at both ends of the band: the worse of the two.
+   *
+   * <p>For a check that gets worse steadily in one direction, whichever that is.
+   *
+   * @param check makes the check from an input; must hand on the input's basis
+   * @return the worse check
+   * @throws InvalidInputException if a check does not say that it rests on an estimate
+   */
+  public Check worstOf(Function<? super Given<Quantity<Q>>, Check> check) {
+    return Checks.worse(checkAt(low(), check), checkAt(high(), check));
+  }
+
+  private Check checkAt(Quantity<Q> end, Function<? super Given<Quantity<Q>>, Check> check) {
+    Check made = check.apply(Given.estimated(end, source));
+    if (made.basis() != Basis.ESTIMATED) {
+      throw InvalidInputException.of(
+          "Check.basis of " + made.code(), Basis.ESTIMATED.toString(), made.basis().toString());
+    }
+    return made;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Estimate<?> that
+        && name.equals(that.name)
+        && kind == that.kind
+        && Double.compare(typicalSi, that.typicalSi) == 0
+        && band.equals(that.band)
+        && source.equals(that.source);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, typicalSi, band);
+  }
+
+  /**
    * Name, typical value and band.
    *
    * @return for example {@code cell resistance about 0.8 mΩ (0.5 mΩ … 1.2 mΩ), estimated}
    */
   @Override
   public String toString() {
-    return String.format(
-        Locale.ROOT,
-        "%s about %s (%s … %s), estimated",
-        name,
-        Figure.of(typical(), kind),
-        Figure.of(low(), kind),
-        Figure.of(high(), kind));
+    String ends = "(" + text(low()) + " … " + text(high()) + ")";
+    return name + " about " + text(typical()) + " " + ends + ", estimated";
+  }
+
+  private Figure text(Quantity<Q> quantity) {
+    return Figure.of(quantity, kind);
   }
 }

@@ -1,7 +1,11 @@
 package org.wattwright.check;
 
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.wattwright.internal.Require;
 
 /**
  * An input together with what it rests on.
@@ -61,5 +65,55 @@ public record Given<T>(T value, Basis basis, Source source) implements Serializa
    */
   public static <T> Given<T> estimated(T value, Source source) {
     return new Given<>(value, Basis.ESTIMATED, source);
+  }
+
+  /**
+   * What follows from this input alone.
+   *
+   * @param <R> type of the result
+   * @param function makes the result
+   * @return the result, on the same basis and source
+   */
+  public <R> Given<R> map(Function<? super T, ? extends R> function) {
+    return new Given<>(function.apply(value), basis, source);
+  }
+
+  /**
+   * What follows from this input and another one.
+   *
+   * @param <U> type of the other input
+   * @param <R> type of the result
+   * @param other the other input
+   * @param function makes the result
+   * @return the result, on the weaker basis and its source; on this one's if both are equal
+   */
+  public <U, R> Given<R> with(
+      Given<U> other, BiFunction<? super T, ? super U, ? extends R> function) {
+    Given<?> weaker = basis.and(other.basis) == basis ? this : other;
+    return new Given<>(function.apply(value, other.value), weaker.basis, weaker.source);
+  }
+
+  /**
+   * The weakest basis of several inputs.
+   *
+   * @param inputs at least one
+   * @return the weakest
+   * @throws org.wattwright.units.InvalidInputException if there is none
+   */
+  public static Basis weakestOf(Given<?>... inputs) {
+    return Require.nonEmpty("Given.weakestOf", List.of(inputs)).stream()
+        .map(Given::basis)
+        .reduce(Basis.MEASURED, Basis::and);
+  }
+
+  /**
+   * Value and source; says so if it is estimated.
+   *
+   * @return for example {@code 3.65 V (data sheet: cell)}
+   */
+  @Override
+  public String toString() {
+    String mark = basis == Basis.ESTIMATED ? "estimated, " : "";
+    return value + " (" + mark + source + ")";
   }
 }

@@ -27,7 +27,8 @@ public enum Outcome {
    * The worst of many.
    *
    * @param checks any number of checks
-   * @return the worst verdict; PASS if there is none
+   * @return the worst verdict; PASS if there is none, so say with {@link Checks#summary} that
+   *     nothing was checked
    */
   public static Outcome worstOf(Collection<Check> checks) {
     Outcome worst = PASS;

@@ -1,6 +1,7 @@
 package org.wattwright.check;
 
 import java.io.Serializable;
+import java.util.Objects;
 import org.wattwright.internal.Require;
 
 /**
@@ -9,10 +10,12 @@ import org.wattwright.internal.Require;
  * <p>Immutable and thread-safe.
  *
  * @param type what sort of source it is
- * @param title the standard, book or paper; empty for common practice
+ * @param title the standard, book or paper; else the sort of source in words
  * @param detail clause, table, page and edition, or a remark; may be empty
  */
 public record Source(Type type, String title, String detail) implements Serializable {
+  private static final String FROM_MEMORY = "from memory";
+
   /** Sorts of source. */
   public enum Type {
     /** A published standard or regulation. */
@@ -31,8 +34,24 @@ public record Source(Type type, String title, String detail) implements Serializ
     COMMON_PRACTICE
   }
 
+  /**
+   * Rejects null and a blank title.
+   *
+   * @param type what sort of source it is
+   * @param title the standard, book or paper
+   * @param detail clause, table, page and edition, or a remark; may be empty
+   */
+  public Source {
+    Objects.requireNonNull(type, "type");
+    title = Require.text("Source.title", title);
+    detail = Objects.requireNonNull(detail, "detail").strip();
+  }
+
   /** Ohm's law, Kirchhoff's laws, energy balance: needs no citation. */
   public static final Source PHYSICS = new Source(Type.PHYSICS, "law of physics", "");
+
+  /** An input that the caller passed, with nothing said about where it comes from. */
+  public static final Source AS_GIVEN = new Source(Type.REQUIREMENT, "as given", "");
 
   /**
    * A published standard or regulation.
@@ -42,7 +61,7 @@ public record Source(Type type, String title, String detail) implements Serializ
    * @return the source
    */
   public static Source standard(String title, String detail) {
-    return new Source(Type.STANDARD, Require.text("Source.title", title), detail);
+    return new Source(Type.STANDARD, title, detail);
   }
 
   /**
@@ -53,7 +72,7 @@ public record Source(Type type, String title, String detail) implements Serializ
    * @return the source
    */
   public static Source literature(String title, String detail) {
-    return new Source(Type.LITERATURE, Require.text("Source.title", title), detail);
+    return new Source(Type.LITERATURE, title, detail);
   }
 
   /**
@@ -94,6 +113,15 @@ public record Source(Type type, String title, String detail) implements Serializ
    */
   public static Source commonPractice(String remark) {
     return new Source(Type.COMMON_PRACTICE, "common practice", remark);
+  }
+
+  /**
+   * Marks a value that was recalled and not seen on the page.
+   *
+   * @return this source with {@code from memory} in its detail
+   */
+  public Source fromMemory() {
+    return new Source(type, title, detail.isEmpty() ? FROM_MEMORY : detail + ", " + FROM_MEMORY);
   }
 
   /**

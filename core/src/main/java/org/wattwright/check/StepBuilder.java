@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
+import org.jspecify.annotations.Nullable;
 import org.wattwright.internal.Require;
 import org.wattwright.units.NamedUnit;
 
@@ -14,8 +15,8 @@ public final class StepBuilder {
   private final String meaning;
   private final List<Step.Input> inputs = new ArrayList<>();
   private String formula = "";
-  private Basis basis = Basis.MEASURED;
-  private Source source = Source.PHYSICS;
+  private @Nullable Basis basis;
+  private @Nullable Source source;
 
   StepBuilder(Recorder recorder, String symbol, String meaning) {
     this.recorder = recorder;
@@ -61,20 +62,37 @@ public final class StepBuilder {
   }
 
   /**
-   * Weakens the basis of this step by that of an input.
+   * A symbol of the formula with its value, which also weakens the basis of this step.
+   *
+   * @param <Q> the quantity type
+   * @param inputSymbol as it stands in the formula
+   * @param value its value and what that rests on
+   * @param shownIn the unit to show
+   * @return this builder
+   */
+  public <Q extends Quantity<Q>> StepBuilder with(
+      String inputSymbol, Given<? extends Quantity<Q>> value, NamedUnit<Q> shownIn) {
+    basis(value.basis());
+    return with(inputSymbol, Figure.of(value.value(), shownIn));
+  }
+
+  /**
+   * What an input rests on; told several times, the weakest counts. Data sheet if never told.
    *
    * @param value basis of an input
    * @return this builder
    */
   public StepBuilder basis(Basis value) {
-    basis = basis.and(value);
+    Objects.requireNonNull(value, "basis");
+    basis = basis == null ? value : basis.and(value);
     return this;
   }
 
   /**
    * Source of the formula.
    *
-   * @param value the source; a law of physics unless told
+   * @param value the source; a law of physics unless told, and {@link Source#AS_GIVEN} for a step
+   *     without formula
    * @return this builder
    */
   public StepBuilder source(Source value) {
@@ -88,7 +106,10 @@ public final class StepBuilder {
    * @param result the result
    */
   public void gives(Figure result) {
-    recorder.add(new Step(symbol, meaning, formula, inputs, result, basis, source));
+    Basis weakest = basis != null ? basis : Basis.DATA_SHEET;
+    Source unlessTold = formula.isEmpty() ? Source.AS_GIVEN : Source.PHYSICS;
+    Source from = source != null ? source : unlessTold;
+    recorder.add(new Step(symbol, meaning, formula, inputs, result, weakest, from));
   }
 
   /**

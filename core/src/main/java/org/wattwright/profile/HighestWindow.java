@@ -11,12 +11,14 @@ import java.util.stream.DoubleStream;
  * values are straight lines, so that W has its extremes there, or where v_right = ±v_left.
  */
 final class HighestWindow {
+  private static final double ROUNDING = 1e-12;
+
   private final Trace trace;
   private final Moment moment;
   private final double windowS;
   private final double[] cumulative;
   private double bestStartS;
-  private double best = Double.NEGATIVE_INFINITY;
+  private double best;
 
   /** Where it starts, and its moment. */
   record Found(double startS, double moment) {}
@@ -50,7 +52,7 @@ final class HighestWindow {
     double[] events = events(lastStartS);
     int left = 0;
     int right = 0;
-    consider(0, 0, trace.segmentAt(windowS));
+    best = momentAt(0, 0, trace.segmentAt(windowS));
     for (int i = 1; i < events.length; i++) {
       double middleS = events[i - 1] + (events[i] - events[i - 1]) / 2;
       left = advance(left, middleS);
@@ -102,12 +104,17 @@ final class HighestWindow {
   }
 
   private void consider(double startS, int left, int right) {
-    double upToRight = cumulative[right] + moment.within(trace, right, startS + windowS);
-    double upToLeft = cumulative[left] + moment.within(trace, left, startS);
-    double value = upToRight - upToLeft;
-    if (value > best) {
+    double value = momentAt(startS, left, right);
+    // What differs by rounding only is equal: the first counts.
+    if (value - best > ROUNDING * Math.abs(best)) {
       best = value;
       bestStartS = startS;
     }
+  }
+
+  private double momentAt(double startS, int left, int right) {
+    double upToRight = cumulative[right] + moment.within(trace, right, startS + windowS);
+    double upToLeft = cumulative[left] + moment.within(trace, left, startS);
+    return upToRight - upToLeft;
   }
 }

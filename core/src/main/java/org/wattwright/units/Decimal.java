@@ -4,50 +4,100 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as text, without a locale: a point, no grouping, no needless zeros. */
+/**
+ * Numbers as text, without a locale: a point, no grouping, no needless zeros.
+ *
+ * <p>{@link Double#toString} is not used: before Java 19 it prints more digits than are needed for
+ * some numbers, so that texts would differ between Java versions.
+ */
 final class Decimal {
-  private static final double LARGEST_PLAIN = 1e15;
-  private static final double SMALLEST_PLAIN = 1e-6;
+  /** A decimal of so many digits always survives the way into a double and back. */
+  static final int SAFE_DIGITS = 15;
+
+  /** A double always survives the way into a decimal of so many digits and back. */
+  private static final int ENOUGH_DIGITS = 17;
+
+  private static final int LARGEST_PLAIN_EXPONENT = 14;
+  private static final int SMALLEST_PLAIN_EXPONENT = -6;
+
+  /** Powers of ten that a double holds exactly. */
+  private static final double[] POWERS_OF_TEN = new double[23];
+
+  static {
+    for (int i = 0; i < POWERS_OF_TEN.length; i++) {
+      POWERS_OF_TEN[i] = Double.parseDouble("1e" + i);
+    }
+  }
 
   private Decimal() {}
 
   /** The shortest text that reads back as the same double. */
   static String shortest(double value) {
-    if (value == 0) {
-      return "0";
-    }
-    double size = Math.abs(value);
-    if (size >= LARGEST_PLAIN || size < SMALLEST_PLAIN) {
-      return Double.toString(value).replace(".0E", "E");
-    }
-    return plain(new BigDecimal(Double.toString(value)));
+    return text(decimal(value));
   }
 
   /** Rounded to significant digits, half up, without dropping digits before the point. */
   static String significant(double value, int digits) {
-    if (value == 0) {
-      return "0";
-    }
-    double size = Math.abs(value);
-    BigDecimal exact = new BigDecimal(Double.toString(value));
-    BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
-    if (size >= LARGEST_PLAIN || size < SMALLEST_PLAIN) {
-      return Double.toString(rounded.doubleValue()).replace(".0E", "E");
-    }
-    return rounded.scale() < 0 || rounded.precision() - rounded.scale() >= digits
-        ? exact.setScale(0, RoundingMode.HALF_UP).toPlainString()
-        : plain(rounded);
+    BigDecimal decimal = decimal(value);
+    BigDecimal rounded = decimal.round(new MathContext(digits, RoundingMode.HALF_UP));
+    int exponent = exponent(rounded);
+    boolean wouldDropIntegerDigits = exponent >= digits && exponent <= LARGEST_PLAIN_EXPONENT;
+    return text(wouldDropIntegerDigits ? decimal.setScale(0, RoundingMode.HALF_UP) : rounded);
   }
 
   /** Rounded to decimals, half up, keeping trailing zeros. */
   static String fixed(double value, int decimals) {
-    BigDecimal rounded =
-        new BigDecimal(Double.toString(value)).setScale(decimals, RoundingMode.HALF_UP);
+    BigDecimal rounded = decimal(value).setScale(decimals, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
   }
 
-  private static String plain(BigDecimal value) {
-    BigDecimal stripped = value.stripTrailingZeros();
-    return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+  /** The decimal with the fewest digits that reads back as the same double. */
+  static BigDecimal decimal(double value) {
+    BigDecimal exact = new BigDecimal(value);
+    for (int digits = SAFE_DIGITS; digits < ENOUGH_DIGITS; digits++) {
+      BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+      if (rounded.doubleValue() == value) {
+        return rounded;
+      }
+    }
+    return exact.round(new MathContext(ENOUGH_DIGITS, RoundingMode.HALF_EVEN));
+  }
+
+  /** What a double lacks to the decimal that it was written as. */
+  static double roundingOf(double value) {
+    return decimal(value).subtract(new BigDecimal(value)).doubleValue();
+  }
+
+  /** Rounded to the decimal place to which a number of the given size has so many digits. */
+  static double rounded(double value, int digits, double size) {
+    if (size >= 1e-7 && size < 1e15) {
+      int decimals = digits - 1 - (int) Math.floor(Math.log10(size));
+      return decimals >= 0
+          ? Math.rint(value * POWERS_OF_TEN[decimals]) / POWERS_OF_TEN[decimals]
+          : Math.rint(value / POWERS_OF_TEN[-decimals]) * POWERS_OF_TEN[-decimals];
+    }
+    return Double.isFinite(value) ? rounded(value, digits) : value;
+  }
+
+  private static double rounded(double value, int digits) {
+    return new BigDecimal(value)
+        .round(new MathContext(digits, RoundingMode.HALF_EVEN))
+        .doubleValue();
+  }
+
+  private static String text(BigDecimal number) {
+    if (number.signum() == 0) {
+      return "0";
+    }
+    BigDecimal stripped = number.stripTrailingZeros();
+    int exponent = exponent(stripped);
+    if (exponent >= SMALLEST_PLAIN_EXPONENT && exponent <= LARGEST_PLAIN_EXPONENT) {
+      return stripped.toPlainString();
+    }
+    return stripped.movePointLeft(exponent).toPlainString() + "E" + exponent;
+  }
+
+  private static int exponent(BigDecimal number) {
+    return number.precision() - number.scale() - 1;
   }
 }

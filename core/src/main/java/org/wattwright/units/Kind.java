@@ -1,6 +1,7 @@
 package org.wattwright.units;
 
-import java.io.ObjectStreamException;
+import java.io.InvalidObjectException;
+import java.io.NotSerializableException;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -38,7 +39,8 @@ import org.jspecify.annotations.Nullable;
  * temperature from a difference. Each kind has a coherent SI unit, in which solvers compute, and a
  * customary unit, in which results are shown.
  *
- * <p>Kinds are singletons: compare them with {@code ==}. Immutable and thread-safe.
+ * <p>The constants here are singletons: compare them with {@code ==}. Products and quotients of the
+ * JSR 385 arithmetic have kinds without a name. Immutable and thread-safe.
  *
  * @param <Q> the JSR 385 quantity type
  */
@@ -82,6 +84,10 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
   /** A plain number, 1. */
   public static final Kind<Dimensionless> DIMENSIONLESS =
       new Kind<>("dimensionless", Dimensionless.class, "1", "1");
+
+  /** Distance per energy, m/J; shown in km/(kW·h). */
+  public static final Kind<DistancePerEnergy> DISTANCE_PER_ENERGY =
+      new Kind<>("distance per energy", DistancePerEnergy.class, "m/J", "km/(kW·h)");
 
   /** Dynamic viscosity, Pa·s; shown in mPa·s. */
   public static final Kind<DynamicViscosity> DYNAMIC_VISCOSITY =
@@ -155,6 +161,10 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
   /** Mass per length, kg/m. */
   public static final Kind<MassPerLength> MASS_PER_LENGTH =
       new Kind<>("mass per length", MassPerLength.class, "kg/m", "kg/m");
+
+  /** Energy per amount of substance, J/mol; shown in kJ/mol. */
+  public static final Kind<MolarEnergy> MOLAR_ENERGY =
+      new Kind<>("molar energy", MolarEnergy.class, "J/mol", "kJ/mol");
 
   /** Moment of inertia, kg·m². */
   public static final Kind<MomentOfInertia> MOMENT_OF_INERTIA =
@@ -254,6 +264,7 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
           CURRENT_DENSITY,
           DENSITY,
           DIMENSIONLESS,
+          DISTANCE_PER_ENERGY,
           DYNAMIC_VISCOSITY,
           ENERGY,
           ENERGY_DENSITY,
@@ -273,6 +284,7 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
           MASS,
           MASS_FLOW,
           MASS_PER_LENGTH,
+          MOLAR_ENERGY,
           MOMENT_OF_INERTIA,
           POWER,
           PRESSURE,
@@ -301,16 +313,16 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
   private final String name;
 
   /** JSR 385 type; null only for a product or quotient that has no name. */
-  private final @Nullable Class<Q> type;
+  private final transient @Nullable Class<Q> type;
 
   /** SI unit of a product or quotient that has no name; null for every named kind. */
   private final transient @Nullable Unit<Q> unnamedUnit;
 
   /** Symbol of the coherent SI unit. */
-  private final String siSymbol;
+  private final transient String siSymbol;
 
   /** Symbol of the customary unit. */
-  private final String customarySymbol;
+  private final transient String customarySymbol;
 
   private Kind(String name, Class<Q> type, String siSymbol, String customarySymbol) {
     this(name, type, null, siSymbol, customarySymbol);
@@ -384,7 +396,7 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
    * @return the unit in which {@link #siValueOf} reads
    */
   public NamedUnit<Q> siUnit() {
-    return UnitTable.of(this, siSymbol);
+    return UnitTable.siUnit(this);
   }
 
   /**
@@ -393,13 +405,13 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
    * @return the customary unit
    */
   public NamedUnit<Q> customaryUnit() {
-    return UnitTable.of(this, customarySymbol);
+    return UnitTable.customaryUnit(this);
   }
 
   /**
    * Every unit of this kind that the library names.
    *
-   * @return an immutable list, smallest unit first where a size makes sense
+   * @return an immutable list; units that differ by a prefix stand smallest first
    */
   public List<NamedUnit<Q>> units() {
     return UnitTable.unitsOf(this);
@@ -459,14 +471,45 @@ public final class Kind<Q extends Quantity<Q>> implements Serializable {
     return MeasureParser.parse(Objects.requireNonNull(text, "text"), this);
   }
 
-  /** Singletons survive serialisation by name. */
-  private Object readResolve() throws ObjectStreamException {
+  /**
+   * Finds a unit by the ways to type it, for example from a column heading.
+   *
+   * @param spelling symbol or another usual spelling, such as {@code Ah} or {@code mm2}
+   * @return the unit
+   * @throws InvalidInputException if no unit of this kind is spelled so
+   */
+  public NamedUnit<Q> unit(String spelling) {
+    return MeasureParser.parseUnit(Objects.requireNonNull(spelling, "spelling"), this);
+  }
+
+  /** The same constant, or both products or quotients of one dimension. */
+  boolean isSameAs(Kind<?> that) {
+    return this == that
+        || (unnamedUnit != null
+            && that.unnamedUnit != null
+            && unnamedUnit.getDimension().equals(that.unnamedUnit.getDimension()));
+  }
+
+  /** Agrees with {@link #isSameAs}. */
+  int hash() {
+    return unnamedUnit == null ? name.hashCode() : unnamedUnit.getDimension().hashCode();
+  }
+
+  private Object writeReplace() throws NotSerializableException {
+    if (!isNamed()) {
+      throw new NotSerializableException("product or quotient without a name: " + name);
+    }
+    return this;
+  }
+
+  /** The constants survive serialisation by name. */
+  private Object readResolve() throws InvalidObjectException {
     for (Kind<?> kind : VALUES) {
       if (kind.name.equals(name)) {
         return kind;
       }
     }
-    return this;
+    throw new InvalidObjectException("no such kind: " + name);
   }
 
   /**

@@ -3,7 +3,6 @@ package org.wattwright.units;
 import java.io.InvalidObjectException;
 import java.io.NotSerializableException;
 import java.io.ObjectInputStream;
-import java.io.ObjectStreamException;
 import java.io.Serializable;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -19,8 +18,8 @@ import org.jspecify.annotations.Nullable;
  * Measures} and {@link NamedUnit#of}.
  *
  * <p>Temperatures: absolute + absolute and absolute × number are errors, absolute − absolute is a
- * difference, absolute ± difference is absolute. Immutable and thread-safe; serialises as value,
- * symbol and kind.
+ * difference, absolute ± difference is absolute. Immutable and thread-safe; serialises as value and
+ * unit.
  *
  * @param <Q> the JSR 385 quantity type
  */
@@ -34,24 +33,25 @@ public final class Measure<Q extends Quantity<Q>>
   private final transient Kind<Q> kind;
 
   private Measure(double value, NamedUnit<Q> unit) {
-    this.value = value;
+    this.value = value + 0.0; // + 0.0 turns −0 into 0
     this.unit = unit;
     this.kind = unit.kind();
-    this.siValue = unit.toSi(value) + 0.0; // + 0.0 turns −0 into 0
+    this.siValue = unit.toSi(value) + 0.0;
   }
 
   static <Q extends Quantity<Q>> Measure<Q> of(double value, NamedUnit<Q> unit) {
     if (!Double.isFinite(value)) {
-      throw InvalidInputException.of(unit.kind().name(), "finite", value + " " + unit.symbol());
+      throw InvalidInputException.of(
+          unit.kind().name(), "finite", unit.after(Double.toString(value)));
     }
     Measure<Q> made = new Measure<>(value, unit);
     if (!Double.isFinite(made.siValue)) {
       throw InvalidInputException.of(
-          unit.kind().name(), "finite in SI units", value + " " + unit.symbol());
+          unit.kind().name(), "finite in SI units", unit.after(Decimal.shortest(value)));
     }
     if (made.kind.equals(Kind.TEMPERATURE) && made.siValue < 0) {
       throw InvalidInputException.of(
-          "temperature", "≥ absolute zero (0 K)", Decimal.shortest(value) + " " + unit.symbol());
+          "temperature", "≥ absolute zero (0 K)", unit.after(Decimal.shortest(value)));
     }
     return made;
   }
@@ -80,7 +80,7 @@ public final class Measure<Q extends Quantity<Q>>
   }
 
   private Measure<Q> ofKind(Kind<Q> wanted) {
-    if (kind == wanted) {
+    if (kind.isSameAs(wanted)) {
       return this;
     }
     // Raw types and casts can get here: a difference where an absolute temperature is meant.
@@ -140,19 +140,25 @@ public final class Measure<Q extends Quantity<Q>>
 
   @Override
   public boolean isEquivalentTo(Quantity<Q> that) {
-    return siValue == MeasureArithmetic.operand(this, that).siValue;
+    Measure<Q> operand = MeasureArithmetic.operand(this, that);
+    return kind.isSameAs(operand.kind) && siValue == operand.siValue;
   }
 
   /**
    * Measured equality: the SI values differ by no more than the tolerance.
    *
    * @param that the other quantity, of the same kind
-   * @param tolerance largest absolute difference, ≥ 0; for temperatures use {@link
-   *     Measures#isClose(Quantity, Quantity, Quantity)}
+   * @param tolerance largest absolute difference, ≥ 0
    * @return whether both agree
-   * @throws InvalidInputException if the tolerance is negative
+   * @throws InvalidInputException if the tolerance is negative, or if this is an absolute
+   *     temperature: a tolerance of 1 °C would be 274.15 K; use {@link Measures#isClose(Quantity,
+   *     Quantity, Quantity)}
    */
   public boolean isCloseTo(Quantity<Q> that, Quantity<Q> tolerance) {
+    if (kind.equals(Kind.TEMPERATURE)) {
+      throw InvalidInputException.of("tolerance", "a temperature difference", tolerance.toString())
+          .withHint("use Measures.isClose");
+    }
     double toleranceSi = kind.siValueOf(tolerance);
     if (!(toleranceSi >= 0)) {
       throw InvalidInputException.of("tolerance", "≥ 0", tolerance.toString());
@@ -224,7 +230,9 @@ public final class Measure<Q extends Quantity<Q>>
   @Override
   public boolean equals(@Nullable Object other) {
     return this == other
-        || (other instanceof Measure<?> that && kind == that.kind && siValue == that.siValue);
+        || (other instanceof Measure<?> that
+            && siValue == that.siValue
+            && kind.isSameAs(that.kind));
   }
 
   /**
@@ -234,47 +242,43 @@ public final class Measure<Q extends Quantity<Q>>
    */
   @Override
   public int hashCode() {
-    return Double.hashCode(siValue) * 31 + kind.name().hashCode();
+    return Double.hashCode(siValue) * 31 + kind.hash();
   }
 
   /**
    * Number and symbol without a locale, such as {@code 3.2 V}; parses back to an equal measure.
    *
-   * @return the text, in the unit as given; in the customary unit if that is not one of ours
+   * @return the text, in the unit as given; if that is not one of ours, in the customary unit, or
+   *     in the SI unit if only that is exact
    */
   @Override
   public String toString() {
-    if (unit.isForeign() && kind.isNamed()) {
-      return ofSi(siValue, kind).toString();
-    }
-    return Decimal.shortest(value) + " " + unit.symbol();
+    return unit.isForeign() && kind.isNamed()
+        ? inOwnUnit().toString()
+        : unit.after(Decimal.shortest(value));
   }
 
-  private Object writeReplace() throws ObjectStreamException {
+  private Measure<Q> inOwnUnit() {
+    Measure<Q> customary = ofSi(siValue, kind);
+    return customary.siValue == siValue ? customary : of(siValue, kind.siUnit());
+  }
+
+  private Object writeReplace() throws NotSerializableException {
     if (!kind.isNamed()) {
       throw new NotSerializableException("product or quotient without a name: call asType first");
     }
-    return new Proxy(kind, toString());
+    Measure<Q> own = unit.isForeign() ? inOwnUnit() : this;
+    return new Proxy(own.value, own.unit);
   }
 
   private void readObject(ObjectInputStream stream) throws InvalidObjectException {
     throw new InvalidObjectException("serialised by proxy only");
   }
 
-  /** Serial form: kind, and number with symbol. */
-  private static final class Proxy implements Serializable {
-    private static final long serialVersionUID = 1L;
-
-    private final Kind<?> kind;
-    private final String text;
-
-    Proxy(Kind<?> kind, String text) {
-      this.kind = kind;
-      this.text = text;
-    }
-
+  /** Serial form: number and unit. */
+  private record Proxy(double value, NamedUnit<?> unit) implements Serializable {
     private Object readResolve() {
-      return kind.parse(text);
+      return unit.of(value);
     }
   }
 }

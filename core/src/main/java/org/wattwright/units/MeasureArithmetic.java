@@ -91,10 +91,11 @@ final class MeasureArithmetic {
     if (kind == measure.kind()) {
       return (Quantity<T>) measure;
     }
-    boolean absolute = isTemperature(measure) || (kind != null && kind.equals(Kind.TEMPERATURE));
-    if (kind == null || absolute || !UnitBridge.sameDimension(measure.kind(), kind)) {
+    // Torque is not energy: only what has no name yet can be given one. And no product is absolute.
+    boolean nameable = !measure.kind().isNamed() && kind != Kind.TEMPERATURE;
+    if (kind == null || !nameable || !UnitBridge.sameDimension(measure.kind(), kind)) {
       throw new ClassCastException(
-          "the " + measure.kind() + " " + measure + " is not a " + type.getSimpleName());
+          "the " + measure.kind() + " " + measure + " is no quantity of " + type.getSimpleName());
     }
     return Measure.ofSi(measure.siValue(), (Kind<T>) kind);
   }

@@ -277,6 +277,16 @@ public final class Measures {
   }
 
   /**
+   * Electric horsepower, 746 W.
+   *
+   * @param value the number in hp (electric), finite
+   * @return the power
+   */
+  public static Quantity<Power> electricHorsepower(double value) {
+    return WorkshopUnits.ELECTRIC_HORSEPOWER.of(value);
+  }
+
+  /**
    * British thermal unit per hour.
    *
    * @param value the number in Btu/h, finite
@@ -544,6 +554,26 @@ public final class Measures {
    */
   public static Quantity<Area> squareInches(double value) {
     return WorkshopUnits.SQUARE_INCH.of(value);
+  }
+
+  /**
+   * Circular mil.
+   *
+   * @param value the number in cmil, finite
+   * @return the area
+   */
+  public static Quantity<Area> circularMils(double value) {
+    return WorkshopUnits.CIRCULAR_MIL.of(value);
+  }
+
+  /**
+   * Thousand circular mils.
+   *
+   * @param value the number in kcmil, finite
+   * @return the area
+   */
+  public static Quantity<Area> kilocircularMils(double value) {
+    return WorkshopUnits.KILOCIRCULAR_MIL.of(value);
   }
 
   /**
@@ -1227,6 +1257,36 @@ public final class Measures {
   }
 
   /**
+   * Metre per joule.
+   *
+   * @param value the number in m/J, finite
+   * @return the distance per energy
+   */
+  public static Quantity<DistancePerEnergy> metresPerJoule(double value) {
+    return WorkshopUnits.METRE_PER_JOULE.of(value);
+  }
+
+  /**
+   * Kilometre per kilowatt hour.
+   *
+   * @param value the number in km/(kW·h), finite
+   * @return the distance per energy
+   */
+  public static Quantity<DistancePerEnergy> kilometresPerKilowattHour(double value) {
+    return WorkshopUnits.KILOMETRE_PER_KILOWATT_HOUR.of(value);
+  }
+
+  /**
+   * Mile per kilowatt hour.
+   *
+   * @param value the number in mi/(kW·h), finite
+   * @return the distance per energy
+   */
+  public static Quantity<DistancePerEnergy> milesPerKilowattHour(double value) {
+    return WorkshopUnits.MILE_PER_KILOWATT_HOUR.of(value);
+  }
+
+  /**
    * Ampere squared second.
    *
    * @param value the number in A²·s, finite
@@ -1427,6 +1487,26 @@ public final class Measures {
   }
 
   /**
+   * Joule per mole.
+   *
+   * @param value the number in J/mol, finite
+   * @return the molar energy
+   */
+  public static Quantity<MolarEnergy> joulesPerMole(double value) {
+    return WorkshopUnits.JOULE_PER_MOLE.of(value);
+  }
+
+  /**
+   * Kilojoule per mole.
+   *
+   * @param value the number in kJ/mol, finite
+   * @return the molar energy
+   */
+  public static Quantity<MolarEnergy> kilojoulesPerMole(double value) {
+    return WorkshopUnits.KILOJOULE_PER_MOLE.of(value);
+  }
+
+  /**
    * One per kelvin.
    *
    * @param value the number in 1/K, finite
@@ -1608,6 +1688,37 @@ public final class Measures {
       Quantity<Temperature> temperature, Quantity<TemperatureDifference> rise) {
     return Kind.TEMPERATURE.ofSi(
         Kind.TEMPERATURE.siValueOf(temperature) + Kind.TEMPERATURE_DIFFERENCE.siValueOf(rise));
+  }
+
+  /**
+   * Consumption from distance per energy, its reciprocal: 4 mi/(kW·h) are 155.3 W·h/km.
+   *
+   * @param economy distance per energy, positive
+   * @return energy per distance in W·h/km
+   * @throws InvalidInputException if it is not positive
+   */
+  public static Quantity<EnergyPerDistance> consumption(Quantity<DistancePerEnergy> economy) {
+    double economyMPerJ = Kind.DISTANCE_PER_ENERGY.siValueOf(economy);
+    if (!(economyMPerJ > 0)) {
+      throw InvalidInputException.of("economy", "> 0 km/(kW·h)", economy.toString());
+    }
+    return Kind.ENERGY_PER_DISTANCE.ofSi(1 / economyMPerJ);
+  }
+
+  /**
+   * Distance per energy from consumption, its reciprocal. The mean of one is not the mean of the
+   * other: average the consumptions.
+   *
+   * @param consumption energy per distance, positive
+   * @return distance per energy in km/(kW·h)
+   * @throws InvalidInputException if it is not positive
+   */
+  public static Quantity<DistancePerEnergy> economy(Quantity<EnergyPerDistance> consumption) {
+    double consumptionJPerM = Kind.ENERGY_PER_DISTANCE.siValueOf(consumption);
+    if (!(consumptionJPerM > 0)) {
+      throw InvalidInputException.of("consumption", "> 0 W·h/km", consumption.toString());
+    }
+    return Kind.DISTANCE_PER_ENERGY.ofSi(1 / consumptionJPerM);
   }
 
   /**

@@ -1,6 +1,9 @@
 package org.wattwright.units;
 
-import java.util.Objects;
+import java.io.InvalidObjectException;
+import java.io.NotSerializableException;
+import java.io.ObjectInputStream;
+import java.io.Serializable;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
@@ -9,29 +12,39 @@ import org.jspecify.annotations.Nullable;
  * A unit that the library knows by symbol, such as mm² or kW·h.
  *
  * <p>Makes quantities ({@code MILLIVOLT.of(3200)}) and reads them ({@code
- * MILLIVOLT.valueOf(voltage)}). The constants stand in {@link WorkshopUnits}. Conversion is by one
- * multiplication with an integer and one division by an integer, so that it is the correctly
- * rounded one wherever that is possible: 3700 mV is 3.7 V to the last bit.
+ * MILLIVOLT.valueOf(voltage)}). The constants stand in {@link WorkshopUnits}. Factors are quotients
+ * of integers, a conversion rounds once, and numbers are converted as typed: 0.128072 MW, 128.072
+ * kW and 128 072 W are equal to the last bit. On the way back from SI, where several numbers stand
+ * for the same SI value, the one with the shortest text is taken: 1.001 V is 1001 mV, not
+ * 1000.9999999999999 mV.
  *
- * <p>Immutable and thread-safe.
+ * <p>Immutable and thread-safe; serialises as kind and symbol.
  *
  * @param <Q> the JSR 385 quantity type
  */
-public final class NamedUnit<Q extends Quantity<Q>> {
-  private final Kind<Q> kind;
-  private final String symbol;
+public final class NamedUnit<Q extends Quantity<Q>> implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** More than people type, times a factor; few enough to be hit by chance once in a thousand. */
+  private static final int TYPED_DIGITS = 13;
+
+  private final transient Kind<Q> kind;
+  private final transient String symbol;
 
   /** SI value = (value + zeroShift) · numerator / denominator. */
-  private final double numerator;
+  private final transient double numerator;
 
-  private final double denominator;
-  private final double zeroShift;
+  private final transient double denominator;
+  private final transient double zeroShift;
+
+  /** What the double of 273.15 lacks to 273.15. */
+  private final transient double zeroShiftRest;
 
   /** Units of one family step up and down with the size of a number; empty: never changed. */
-  private final String family;
+  private final transient String family;
 
   /** Set only for a unit that came from outside. */
-  private final @Nullable Unit<Q> foreignUnit;
+  private final transient @Nullable Unit<Q> foreignUnit;
 
   NamedUnit(Kind<Q> kind, String symbol, double numerator, double denominator, String family) {
     this(kind, symbol, numerator, denominator, 0, family, null);
@@ -50,6 +63,7 @@ public final class NamedUnit<Q extends Quantity<Q>> {
     this.numerator = numerator;
     this.denominator = denominator;
     this.zeroShift = zeroShift;
+    this.zeroShiftRest = zeroShift == 0 ? 0 : Decimal.roundingOf(zeroShift);
     this.family = family;
     this.foreignUnit = foreignUnit;
   }
@@ -81,11 +95,59 @@ public final class NamedUnit<Q extends Quantity<Q>> {
   }
 
   double toSi(double value) {
-    return (value + zeroShift) * numerator / denominator;
+    if (zeroShift == 0) {
+      return numerator == denominator ? value : asTyped(scaled(value, 0, numerator, denominator));
+    }
+    double shifted = value + zeroShift;
+    if (shifted == 0) {
+      return 0; // −273.15 °C is absolute zero, though no double is −273.15
+    }
+    double roundedShift = shifted - value;
+    double rest = (value - (shifted - roundedShift)) + (zeroShift - roundedShift) + zeroShiftRest;
+    return asTyped(scaled(shifted, rest, numerator, denominator));
+  }
+
+  /**
+   * 0.128072 MW are 128 072 W, though the double of 0.128072, times 10⁶, is not quite: where a
+   * decimal of few digits lies within the rounding of the number as typed, that is meant.
+   */
+  private static double asTyped(double siValue) {
+    double decimal = Decimal.rounded(siValue, TYPED_DIGITS, Math.abs(siValue));
+    return Math.abs(decimal - siValue) <= 2 * Math.ulp(siValue) ? decimal : siValue;
   }
 
   double fromSi(double siValue) {
-    return siValue * denominator / numerator - zeroShift;
+    double plain = scaled(siValue, 0, denominator, numerator) - zeroShift;
+    return plain == siValue ? plain : shortestAlike(plain, siValue);
+  }
+
+  /**
+   * (value + rest) · factor / divisor, rounded once: the rounding errors of the steps are carried
+   * along (T. J. Dekker, Numerische Mathematik 18 (1971) 224–242).
+   */
+  private static double scaled(double value, double rest, double factor, double divisor) {
+    double product = value * factor;
+    if (!Double.isFinite(product)) {
+      return product;
+    }
+    double productRest = Math.fma(value, factor, -product) + rest * factor;
+    double quotient = product / divisor;
+    double remainder = Math.fma(-quotient, divisor, product) + productRest;
+    return quotient + remainder / divisor;
+  }
+
+  /** Among the numbers beside {@code plain} that convert to this SI value, the shortest. */
+  private double shortestAlike(double plain, double siValue) {
+    double size = Math.abs(plain) + Math.abs(zeroShift);
+    double above = Math.nextUp(plain);
+    double below = Math.nextDown(plain);
+    double[] candidates = {Decimal.rounded(plain, Decimal.SAFE_DIGITS, size), plain, above, below};
+    for (double candidate : candidates) {
+      if (toSi(candidate) == siValue) {
+        return candidate;
+      }
+    }
+    return plain;
   }
 
   double numerator() {
@@ -135,6 +197,29 @@ public final class NamedUnit<Q extends Quantity<Q>> {
     return foreignUnit != null ? foreignUnit : UnitBridge.unitOf(this);
   }
 
+  /** The symbol behind a number; nothing behind a plain number. */
+  String after(String number) {
+    return symbol.equals("1") ? number : number + " " + symbol;
+  }
+
+  private Object writeReplace() throws NotSerializableException {
+    if (isForeign()) {
+      throw new NotSerializableException("unit that the library does not name: " + symbol);
+    }
+    return new Proxy(kind, symbol);
+  }
+
+  private void readObject(ObjectInputStream stream) throws InvalidObjectException {
+    throw new InvalidObjectException("serialised by proxy only");
+  }
+
+  /** Serial form: kind and symbol. */
+  private record Proxy(Kind<?> kind, String symbol) implements Serializable {
+    private Object readResolve() {
+      return kind.unit(symbol);
+    }
+  }
+
   /**
    * Equal if kind, symbol and conversion are equal.
    *
@@ -145,7 +230,7 @@ public final class NamedUnit<Q extends Quantity<Q>> {
   public boolean equals(@Nullable Object other) {
     return this == other
         || (other instanceof NamedUnit<?> that
-            && kind == that.kind
+            && kind.isSameAs(that.kind)
             && symbol.equals(that.symbol)
             && numerator == that.numerator
             && denominator == that.denominator
@@ -159,7 +244,7 @@ public final class NamedUnit<Q extends Quantity<Q>> {
    */
   @Override
   public int hashCode() {
-    return Objects.hash(kind.name(), symbol);
+    return 31 * kind.hash() + symbol.hashCode();
   }
 
   /**

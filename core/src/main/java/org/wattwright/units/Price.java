@@ -41,7 +41,25 @@ public record Price(BigDecimal amount, Currency currency)
    * @throws InvalidInputException if the amount is not a number ≥ 0 or the code is unknown
    */
   public static Price of(String amount, String currencyCode) {
+    Objects.requireNonNull(amount, "amount");
+    Objects.requireNonNull(currencyCode, "currencyCode");
     return new Price(amountOf(amount), currencyOf(currencyCode));
+  }
+
+  /**
+   * Reads {@code 1250.50 EUR}.
+   *
+   * @param text amount with a decimal point, space, ISO 4217 code
+   * @return the price
+   * @throws InvalidInputException if the text is anything else
+   */
+  public static Price parse(String text) {
+    String[] words = Objects.requireNonNull(text, "text").strip().split("\\s+");
+    if (words.length != 2) {
+      throw InvalidInputException.of(
+          "Price", "an amount and an ISO 4217 code, such as 1250.50 EUR", "\"" + text + "\"");
+    }
+    return of(words[0], words[1]);
   }
 
   private static BigDecimal amountOf(String amount) {
@@ -80,6 +98,9 @@ public record Price(BigDecimal amount, Currency currency)
    * @throws InvalidInputException if count is negative
    */
   public Price times(int count) {
+    if (count < 0) {
+      throw InvalidInputException.of("Price.times", "≥ 0", Integer.toString(count));
+    }
     return new Price(amount.multiply(BigDecimal.valueOf(count)), currency);
   }
 
@@ -99,7 +120,7 @@ public record Price(BigDecimal amount, Currency currency)
   /**
    * Amount and currency code, such as {@code 1250.5 EUR}.
    *
-   * @return the text
+   * @return text that {@link #parse} reads
    */
   @Override
   public String toString() {

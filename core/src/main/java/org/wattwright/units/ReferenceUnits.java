@@ -148,6 +148,7 @@ final class ReferenceUnits {
 
   private static void putElectrical(Map<Kind<?>, Unit<?>> units) {
     units.put(Kind.CURRENT_DENSITY, Units.AMPERE.divide(Units.SQUARE_METRE));
+    units.put(Kind.DISTANCE_PER_ENERGY, Units.METRE.divide(Units.JOULE));
     units.put(Kind.ENERGY_DENSITY, Units.JOULE.divide(Units.CUBIC_METRE));
     units.put(Kind.ENERGY_PER_DISTANCE, Units.JOULE.divide(Units.METRE));
     units.put(Kind.INDUCTANCE_PER_LENGTH, Units.HENRY.divide(Units.METRE));
@@ -162,6 +163,7 @@ final class ReferenceUnits {
     units.put(Kind.HEAT_CAPACITY, Units.JOULE.divide(Units.KELVIN));
     units.put(
         Kind.HEAT_TRANSFER_COEFFICIENT, Units.WATT.divide(Units.SQUARE_METRE).divide(Units.KELVIN));
+    units.put(Kind.MOLAR_ENERGY, Units.JOULE.divide(Units.MOLE));
     units.put(Kind.SPECIFIC_HEAT_CAPACITY, Units.JOULE.divide(Units.KILOGRAM).divide(Units.KELVIN));
     units.put(Kind.TEMPERATURE_COEFFICIENT, Units.KELVIN.inverse());
     units.put(Kind.THERMAL_CONDUCTANCE, Units.WATT.divide(Units.KELVIN));

@@ -1,7 +1,8 @@
 package org.wattwright.units;
 
 import java.io.Serializable;
-import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 
 /**
  * State of charge of a battery: the share of its present capacity that is still in it, 0 to 1.
@@ -55,7 +56,7 @@ public record StateOfCharge(double fraction) implements Comparable<StateOfCharge
     if (!(percent >= 0 && percent <= 100)) {
       throw InvalidInputException.of("StateOfCharge", "from 0 % to 100 %", percent + " %");
     }
-    return new StateOfCharge(percent / 100);
+    return new StateOfCharge(WorkshopUnits.PERCENT.toSi(percent));
   }
 
   /**
@@ -66,10 +67,10 @@ public record StateOfCharge(double fraction) implements Comparable<StateOfCharge
    * @throws InvalidInputException if the text is neither, or out of range
    */
   public static StateOfCharge parse(String text) {
-    double fraction = Kind.DIMENSIONLESS.siValueOf(Kind.DIMENSIONLESS.parse(text));
+    Quantity<Dimensionless> parsed = Kind.DIMENSIONLESS.parse(text);
+    double fraction = Kind.DIMENSIONLESS.siValueOf(parsed);
     if (!(fraction >= 0 && fraction <= 1)) {
-      throw InvalidInputException.of(
-          "StateOfCharge", "from 0 % to 100 %", Objects.requireNonNull(text, "text"));
+      throw InvalidInputException.of("StateOfCharge", "from 0 % to 100 %", parsed.toString());
     }
     return new StateOfCharge(fraction);
   }
@@ -80,7 +81,7 @@ public record StateOfCharge(double fraction) implements Comparable<StateOfCharge
    * @return 0 to 100
    */
   public double percent() {
-    return fraction * 100;
+    return WorkshopUnits.PERCENT.fromSi(fraction);
   }
 
   @Override
@@ -89,12 +90,15 @@ public record StateOfCharge(double fraction) implements Comparable<StateOfCharge
   }
 
   /**
-   * Per cent, such as {@code 20 %}.
+   * Per cent, such as {@code 20 %}; parses back to an equal state of charge.
    *
-   * @return text that {@link #parse} reads
+   * @return per cent where that is exact, else the fraction
    */
   @Override
   public String toString() {
-    return Decimal.significant(percent(), 15) + " %";
+    double percent = percent();
+    return WorkshopUnits.PERCENT.toSi(percent) == fraction
+        ? WorkshopUnits.PERCENT.after(Decimal.shortest(percent))
+        : Decimal.shortest(fraction);
   }
 }

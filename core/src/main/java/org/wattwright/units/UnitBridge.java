@@ -1,6 +1,5 @@
 package org.wattwright.units;
 
-import java.util.Locale;
 import javax.measure.Dimension;
 import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
@@ -41,16 +40,14 @@ final class UnitBridge {
   /** A foreign quantity of a kind not known beforehand, for products and quotients. */
   static Measure<?> readAny(Quantity<?> quantity) {
     Unit<?> unit = quantity.getUnit();
-    if (unit.isCompatible(Kind.TEMPERATURE.siUnit().toUnit())
-        && quantity.getScale() == Quantity.Scale.ABSOLUTE) {
+    boolean relative = quantity.getScale() == Quantity.Scale.RELATIVE;
+    if (!relative && unit.isCompatible(Kind.TEMPERATURE.siUnit().toUnit())) {
       throw new ArithmeticException(
           "an absolute temperature cannot be multiplied or divided: " + quantity);
     }
-    double siValue =
-        unit.getSystemUnit().equals(unit)
-            ? quantity.getValue().doubleValue()
-            : converter(unit, unit.getSystemUnit(), "quantity")
-                .convert(quantity.getValue().doubleValue());
+    double[] affine = affine(unit, unit.getSystemUnit(), "quantity");
+    double atZero = relative ? 0 : affine[0];
+    double siValue = quantity.getValue().doubleValue() * affine[1] + atZero;
     return unnamed(siValue, unit.getSystemUnit());
   }
 
@@ -71,17 +68,28 @@ final class UnitBridge {
   }
 
   private static <Q extends Quantity<Q>> NamedUnit<Q> derived(Unit<Q> unit, Kind<Q> kind) {
-    UnitConverter converter = converter(unit, kind.siUnit().toUnit(), kind.name());
-    double atZero = converter.convert(0.0);
-    double scale = converter.convert(1.0) - atZero;
-    double atThousand = converter.convert(1000.0);
-    double expected = scale * 1000 + atZero;
-    if (!(Math.abs(atThousand - expected) <= AFFINE_TOLERANCE * Math.abs(expected))) {
-      throw InvalidInputException.of(kind.name(), "in a linear unit", unit.toString());
+    double[] affine = affine(unit, kind.siUnit().toUnit(), kind.name());
+    double scale = affine[1];
+    // A difference knows no zero point: 5 °C of rise are 5 K.
+    double shift = kind == Kind.TEMPERATURE_DIFFERENCE ? 0 : affine[0] / scale;
+    return new NamedUnit<>(kind, unit.toString(), scale, 1, shift, "", unit);
+  }
+
+  /** Value at zero, and what one more adds to it. */
+  private static double[] affine(Unit<?> from, Unit<?> to, String field) {
+    UnitConverter converter = converter(from, to, field);
+    try {
+      double atZero = converter.convert(0.0);
+      double scale = converter.convert(1.0) - atZero;
+      double atThousand = converter.convert(1000.0);
+      double expected = scale * 1000 + atZero;
+      if (Math.abs(atThousand - expected) <= AFFINE_TOLERANCE * Math.abs(expected)) {
+        return new double[] {atZero, scale};
+      }
+    } catch (ArithmeticException | NumberFormatException e) {
+      // The reference implementation throws so where a logarithm is infinite.
     }
-    // For a purely proportional unit the single value is the better scale than a difference.
-    double numerator = atZero == 0 ? converter.convert(1.0) : scale;
-    return new NamedUnit<>(kind, unit.toString(), numerator, 1, atZero / numerator, "", unit);
+    throw InvalidInputException.of(field, "in a linear unit", from.toString());
   }
 
   private static UnitConverter converter(Unit<?> from, Unit<?> to, String field) {
@@ -93,11 +101,19 @@ final class UnitBridge {
   }
 
   private static void rejectWrongScale(Quantity<?> quantity, Kind<?> kind) {
-    if (kind.equals(Kind.TEMPERATURE) && quantity.getScale() == Quantity.Scale.RELATIVE) {
-      throw InvalidInputException.of(
-          kind.name(),
-          "an absolute temperature",
-          quantity + " on a " + quantity.getScale().name().toLowerCase(Locale.ROOT) + " scale");
+    boolean relative = quantity.getScale() == Quantity.Scale.RELATIVE;
+    if (relative && kind == Kind.TEMPERATURE) {
+      throw wrongScale(quantity, kind, "an absolute temperature", "a relative scale");
     }
+    // Kelvins without a stated scale may be a difference; degrees may not.
+    boolean degrees = !quantity.getUnit().equals(Kind.TEMPERATURE.siUnit().toUnit());
+    if (!relative && degrees && kind == Kind.TEMPERATURE_DIFFERENCE) {
+      throw wrongScale(quantity, kind, "a difference in K", "an absolute scale");
+    }
+  }
+
+  private static InvalidInputException wrongScale(
+      Quantity<?> quantity, Kind<?> kind, String bound, String scale) {
+    return InvalidInputException.of(kind.name(), bound, quantity + " on " + scale);
   }
 }

@@ -1,30 +1,69 @@
 package org.wattwright.units;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
- * Brings the many ways to type a unit to one: {@code mm2}, {@code Ohm}, {@code uF}, {@code N m}.
+ * Brings the many ways to type a unit to one: {@code mm2}, {@code Ohm}, {@code uF}, {@code N m},
+ * {@code ft-lb}.
  */
 final class UnitSpelling {
-  private static final char MICRO_SIGN = '\u00B5';
-  private static final char GREEK_MU = '\u03BC';
-  private static final char OHM_SIGN = '\u2126';
-  private static final char GREEK_OMEGA = '\u03A9';
+  private static final char DOT = '·';
 
   private UnitSpelling() {}
 
+  /** The one spelling under which the table files a unit; factors stay apart by {@code ·}. */
   static String normalised(String symbol) {
-    String plain =
+    StringBuilder plain = new StringBuilder(symbol.length());
+    String words =
         symbol
-            .replace("ohm", String.valueOf(GREEK_OMEGA))
-            .replace("Ohm", String.valueOf(GREEK_OMEGA))
-            .replace(OHM_SIGN, GREEK_OMEGA)
-            .replace(GREEK_MU, MICRO_SIGN)
-            .replace('²', '2')
-            .replace('³', '3')
-            .replace("^", "")
-            .replace("·", "")
-            .replace("*", "")
-            .replace(" ", "");
-    boolean asciiMicro = plain.length() > 1 && plain.charAt(0) == 'u';
-    return asciiMicro ? MICRO_SIGN + plain.substring(1) : plain;
+            .replace("℃", "°C")
+            .replace("℉", "°F")
+            .replaceAll("[oO]hms?", "Ω")
+            // A hyphen between letters is how ft-lb and kW-h are typed.
+            .replaceAll("(?<=\\p{L})-(?=\\p{L})", "·")
+            .replaceAll("\\^(?=[-0-9−⁻])", "");
+    words.chars().forEach(c -> plain.append(plainCharacter((char) c)));
+    String spaced = plain.toString().replaceAll("·+", "·").replaceAll("·?([/()])·?", "$1");
+    boolean asciiMicro = spaced.length() > 1 && spaced.charAt(0) == 'u';
+    return asciiMicro ? "µ" + spaced.substring(1) : spaced;
+  }
+
+  private static char plainCharacter(char typed) {
+    if (isSpace(typed)) {
+      return DOT;
+    }
+    return switch (typed) {
+      case '*', '\u22C5', '\u2219', '\u2022' -> DOT;
+      case '¹' -> '1';
+      case '²' -> '2';
+      case '³' -> '3';
+      case '⁻', '−' -> '-';
+      case '\u2126' -> 'Ω'; // the ohm sign, for the Greek letter
+      case '\u03BC' -> 'µ'; // the Greek letter, for the micro sign
+      case '\u00BA', '\u02DA' -> '°'; // the ordinal and the ring beside it on some keyboards
+      default -> typed;
+    };
+  }
+
+  /** Any space, the unbroken ones too. */
+  static boolean isSpace(char typed) {
+    return Character.isSpaceChar(typed) || Character.isWhitespace(typed);
+  }
+
+  /** The normalised spelling, and all that leave out some of its dots: {@code A·h}, {@code Ah}. */
+  static List<String> variants(String symbol) {
+    List<String> variants = new ArrayList<>(List.of(""));
+    for (char c : normalised(symbol).toCharArray()) {
+      List<String> longer = new ArrayList<>();
+      for (String variant : variants) {
+        longer.add(variant + c);
+        if (c == DOT) {
+          longer.add(variant);
+        }
+      }
+      variants = longer;
+    }
+    return variants;
   }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
 
@@ -12,18 +13,23 @@ import org.jspecify.annotations.Nullable;
 final class UnitTable {
   private static final Map<Kind<?>, List<NamedUnit<?>>> UNITS = new HashMap<>();
   private static final Map<Kind<?>, Map<String, NamedUnit<?>>> SPELLINGS = new HashMap<>();
+  private static final Map<Kind<?>, NamedUnit<?>> SI = new HashMap<>();
+  private static final Map<Kind<?>, NamedUnit<?>> CUSTOMARY = new HashMap<>();
 
   static {
     for (WorkshopUnits.Named named : WorkshopUnits.defined()) {
       Kind<?> kind = named.unit().kind();
       UNITS.computeIfAbsent(kind, k -> new ArrayList<>()).add(named.unit());
       Map<String, NamedUnit<?>> spellings = SPELLINGS.computeIfAbsent(kind, k -> new HashMap<>());
-      spellings.put(UnitSpelling.normalised(named.unit().symbol()), named.unit());
-      for (String spelling : named.spellings()) {
-        spellings.put(UnitSpelling.normalised(spelling), named.unit());
+      for (String spelling : named.allSpellings()) {
+        UnitSpelling.variants(spelling).forEach(variant -> spellings.put(variant, named.unit()));
       }
     }
     UNITS.replaceAll((kind, units) -> List.copyOf(units));
+    for (Kind<?> kind : Kind.values()) {
+      SI.put(kind, Objects.requireNonNull(find(kind, kind.siSymbol()), kind.name()));
+      CUSTOMARY.put(kind, Objects.requireNonNull(find(kind, kind.customarySymbol()), kind.name()));
+    }
   }
 
   private UnitTable() {}
@@ -39,10 +45,28 @@ final class UnitTable {
         SPELLINGS.getOrDefault(kind, Map.of()).get(UnitSpelling.normalised(spelling));
   }
 
-  static <Q extends Quantity<Q>> NamedUnit<Q> of(Kind<Q> kind, String symbol) {
-    if (!kind.isNamed()) {
-      return new NamedUnit<>(kind, symbol, 1, 1, 0, "", kind.unnamedUnit());
-    }
-    return Objects.requireNonNull(find(kind, symbol), symbol);
+  /** Another kind that knows this spelling, for error messages. */
+  static Optional<Kind<?>> kindOf(String spelling) {
+    String normalised = UnitSpelling.normalised(spelling);
+    return Kind.values().stream()
+        .filter(kind -> !normalised.isEmpty() && !normalised.equals("1"))
+        .filter(kind -> SPELLINGS.getOrDefault(kind, Map.of()).containsKey(normalised))
+        .findFirst();
+  }
+
+  @SuppressWarnings("unchecked") // filed under its own kind
+  static <Q extends Quantity<Q>> NamedUnit<Q> siUnit(Kind<Q> kind) {
+    NamedUnit<?> unit = SI.get(kind);
+    return unit != null ? (NamedUnit<Q>) unit : unnamed(kind);
+  }
+
+  @SuppressWarnings("unchecked") // filed under its own kind
+  static <Q extends Quantity<Q>> NamedUnit<Q> customaryUnit(Kind<Q> kind) {
+    NamedUnit<?> unit = CUSTOMARY.get(kind);
+    return unit != null ? (NamedUnit<Q>) unit : unnamed(kind);
+  }
+
+  private static <Q extends Quantity<Q>> NamedUnit<Q> unnamed(Kind<Q> kind) {
+    return new NamedUnit<>(kind, kind.siSymbol(), 1, 1, 0, "", kind.unnamedUnit());
   }
 }

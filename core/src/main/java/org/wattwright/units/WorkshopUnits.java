@@ -117,13 +117,17 @@ public final class WorkshopUnits {
   /** Megawatt. */
   public static final NamedUnit<Power> MEGAWATT = unit(Kind.POWER, "MW", 1e6, 1, "W");
 
-  /** Imperial (mechanical) horsepower, 550 ft·lbf/s. */
+  /** Imperial (mechanical) horsepower, 550 ft·lbf/s = 745.6998715822702 W. */
   public static final NamedUnit<Power> IMPERIAL_HORSEPOWER =
-      unit(Kind.POWER, "hp", 550 * 0.3048 * 0.45359237 * 9.80665, 1, "", "bhp");
+      unit(Kind.POWER, "hp", 745.6998715822702, 1, "", "bhp");
 
   /** Metric horsepower, 75 kgf·m/s = 735.49875 W. */
   public static final NamedUnit<Power> METRIC_HORSEPOWER =
-      unit(Kind.POWER, "PS", 73549875.0, 100000, "");
+      unit(Kind.POWER, "PS", 73549875.0, 100000, "", "cv", "ch");
+
+  /** Electric horsepower, 746 W; on the plates of motors made in the United States. */
+  public static final NamedUnit<Power> ELECTRIC_HORSEPOWER =
+      unit(Kind.POWER, "hp (electric)", 746, 1, "");
 
   /** British thermal unit per hour. */
   public static final NamedUnit<Power> BTU_PER_HOUR =
@@ -219,6 +223,14 @@ public final class WorkshopUnits {
   /** Square centimetre. */
   public static final NamedUnit<Area> SQUARE_CENTIMETRE = unit(Kind.AREA, "cm²", 1, 10000, "");
 
+  /** Circular mil, π/4 · (0.001 in)². */
+  public static final NamedUnit<Area> CIRCULAR_MIL =
+      unit(Kind.AREA, "cmil", Math.PI * 16129, 1e14, "");
+
+  /** Thousand circular mils, in which American cables above 4/0 are sized. */
+  public static final NamedUnit<Area> KILOCIRCULAR_MIL =
+      unit(Kind.AREA, "kcmil", Math.PI * 16129, 1e11, "", "MCM");
+
   /** Square inch, 645.16 mm². */
   public static final NamedUnit<Area> SQUARE_INCH = unit(Kind.AREA, "in²", 64516, 1e8, "");
 
@@ -275,7 +287,8 @@ public final class WorkshopUnits {
   public static final NamedUnit<Time> MINUTE = unit(Kind.TIME, "min", 60, 1, "");
 
   /** Hour. */
-  public static final NamedUnit<Time> HOUR = unit(Kind.TIME, "h", 3600, 1, "", "hour", "hours");
+  public static final NamedUnit<Time> HOUR =
+      unit(Kind.TIME, "h", 3600, 1, "", "hr", "hour", "hours");
 
   /** Day of 24 h. */
   public static final NamedUnit<Time> DAY = unit(Kind.TIME, "d", 86400, 1, "", "day", "days");
@@ -285,19 +298,19 @@ public final class WorkshopUnits {
 
   /** Degree Celsius, absolute temperature. */
   public static final NamedUnit<Temperature> CELSIUS =
-      shifted(Kind.TEMPERATURE, "°C", 1, 1, 273.15, "degC", "C");
+      shifted(Kind.TEMPERATURE, "°C", 1, 1, 273.15, "deg·C", "C");
 
   /** Degree Fahrenheit, absolute temperature. */
   public static final NamedUnit<Temperature> FAHRENHEIT =
-      shifted(Kind.TEMPERATURE, "°F", 5, 9, 459.67, "degF", "F");
+      shifted(Kind.TEMPERATURE, "°F", 5, 9, 459.67, "deg·F", "F");
 
-  /** Kelvin of difference: a rise, never an absolute temperature. */
+  /** Kelvin of difference: a rise, never an absolute temperature; as a difference, 1 °C = 1 K. */
   public static final NamedUnit<TemperatureDifference> KELVIN_OF_DIFFERENCE =
-      unit(Kind.TEMPERATURE_DIFFERENCE, "K", 1, 1, "");
+      unit(Kind.TEMPERATURE_DIFFERENCE, "K", 1, 1, "", "°C", "deg·C");
 
   /** Degree Fahrenheit of difference, 5/9 K. */
   public static final NamedUnit<TemperatureDifference> FAHRENHEIT_OF_DIFFERENCE =
-      unit(Kind.TEMPERATURE_DIFFERENCE, "°F", 5, 9, "", "degF");
+      unit(Kind.TEMPERATURE_DIFFERENCE, "°F", 5, 9, "", "deg·F");
 
   /** Newton. */
   public static final NamedUnit<Force> NEWTON = unit(Kind.FORCE, "N", 1, 1, "N");
@@ -311,7 +324,7 @@ public final class WorkshopUnits {
 
   /** Pound-force, 4.4482216152605 N. */
   public static final NamedUnit<Force> POUND_FORCE =
-      unit(Kind.FORCE, "lbf", 4.4482216152605, 1, "");
+      unit(Kind.FORCE, "lbf", 8896443230521.0, 2e12, "");
 
   /** Newton metre. */
   public static final NamedUnit<Torque> NEWTON_METRE = unit(Kind.TORQUE, "N·m", 1, 1, "N·m");
@@ -322,7 +335,7 @@ public final class WorkshopUnits {
 
   /** Pound-force foot, 1.3558179483314 N·m. */
   public static final NamedUnit<Torque> POUND_FORCE_FOOT =
-      unit(Kind.TORQUE, "lbf·ft", 0.3048 * 4.4482216152605, 1, "", "lb·ft", "ft·lbf");
+      unit(Kind.TORQUE, "lbf·ft", 3389544870828501.0, 2.5e15, "", "lb·ft", "ft·lbf", "ft·lb");
 
   /** Metre per second. */
   public static final NamedUnit<Speed> METRE_PER_SECOND = unit(Kind.SPEED, "m/s", 1, 1, "");
@@ -341,7 +354,17 @@ public final class WorkshopUnits {
 
   /** Revolution per minute, π/30 rad/s. */
   public static final NamedUnit<RotationalSpeed> REVOLUTION_PER_MINUTE =
-      unit(Kind.ROTATIONAL_SPEED, "1/min", Math.PI, 30, "", "rpm", "r/min", "min⁻¹");
+      unit(
+          Kind.ROTATIONAL_SPEED,
+          "1/min",
+          Math.PI,
+          30,
+          "",
+          "rpm",
+          "r/min",
+          "rev/min",
+          "min⁻¹",
+          "/min");
 
   /** Metre per second squared. */
   public static final NamedUnit<Acceleration> METRE_PER_SECOND_SQUARED =
@@ -366,7 +389,7 @@ public final class WorkshopUnits {
 
   /** Pound-force per square inch, 6894.757 Pa. */
   public static final NamedUnit<Pressure> POUND_PER_SQUARE_INCH =
-      unit(Kind.PRESSURE, "psi", 4.4482216152605 / (0.0254 * 0.0254), 1, "");
+      unit(Kind.PRESSURE, "psi", 8896443230521.0, 1290320000.0, "", "lbf/in²");
 
   /** Megapascal, N/mm². */
   public static final NamedUnit<Pressure> MEGAPASCAL =
@@ -405,7 +428,7 @@ public final class WorkshopUnits {
 
   /** Watt per metre and kelvin. */
   public static final NamedUnit<ThermalConductivity> WATT_PER_METRE_KELVIN =
-      unit(Kind.THERMAL_CONDUCTIVITY, "W/(m·K)", 1, 1, "");
+      unit(Kind.THERMAL_CONDUCTIVITY, "W/(m·K)", 1, 1, "", "W/m·K");
 
   /** Watt per kelvin. */
   public static final NamedUnit<ThermalConductance> WATT_PER_KELVIN =
@@ -417,11 +440,11 @@ public final class WorkshopUnits {
 
   /** Watt per square metre and kelvin. */
   public static final NamedUnit<HeatTransferCoefficient> WATT_PER_SQUARE_METRE_KELVIN =
-      unit(Kind.HEAT_TRANSFER_COEFFICIENT, "W/(m²·K)", 1, 1, "");
+      unit(Kind.HEAT_TRANSFER_COEFFICIENT, "W/(m²·K)", 1, 1, "", "W/m²·K");
 
   /** Joule per kilogram and kelvin. */
   public static final NamedUnit<SpecificHeatCapacity> JOULE_PER_KILOGRAM_KELVIN =
-      unit(Kind.SPECIFIC_HEAT_CAPACITY, "J/(kg·K)", 1, 1, "");
+      unit(Kind.SPECIFIC_HEAT_CAPACITY, "J/(kg·K)", 1, 1, "", "J/kg·K");
 
   /** Joule per kelvin. */
   public static final NamedUnit<HeatCapacity> JOULE_PER_KELVIN =
@@ -437,7 +460,7 @@ public final class WorkshopUnits {
 
   /** Ohm per thousand feet. */
   public static final NamedUnit<ResistancePerLength> OHM_PER_KILOFOOT =
-      unit(Kind.RESISTANCE_PER_LENGTH, "Ω/kft", 1 / 304.8, 1, "");
+      unit(Kind.RESISTANCE_PER_LENGTH, "Ω/kft", 5, 1524, "");
 
   /** Ohm per metre. */
   public static final NamedUnit<ResistancePerLength> OHM_PER_METRE =
@@ -466,6 +489,18 @@ public final class WorkshopUnits {
   /** Kilowatt hour per hundred kilometres, 36 J/m. */
   public static final NamedUnit<EnergyPerDistance> KILOWATT_HOUR_PER_100_KILOMETRES =
       unit(Kind.ENERGY_PER_DISTANCE, "kW·h/100 km", 36, 1, "");
+
+  /** Metre per joule. */
+  public static final NamedUnit<DistancePerEnergy> METRE_PER_JOULE =
+      unit(Kind.DISTANCE_PER_ENERGY, "m/J", 1, 1, "");
+
+  /** Kilometre per kilowatt hour, 1/3600 m/J. */
+  public static final NamedUnit<DistancePerEnergy> KILOMETRE_PER_KILOWATT_HOUR =
+      unit(Kind.DISTANCE_PER_ENERGY, "km/(kW·h)", 1, 3600, "", "km/kW·h");
+
+  /** Mile per kilowatt hour. */
+  public static final NamedUnit<DistancePerEnergy> MILE_PER_KILOWATT_HOUR =
+      unit(Kind.DISTANCE_PER_ENERGY, "mi/(kW·h)", 1609344.0, 3.6e9, "", "mi/kW·h");
 
   /** Ampere squared second. */
   public static final NamedUnit<JouleIntegral> AMPERE_SQUARED_SECOND =
@@ -525,7 +560,7 @@ public final class WorkshopUnits {
 
   /** Pound-force per inch. */
   public static final NamedUnit<SpringRate> POUND_FORCE_PER_INCH =
-      unit(Kind.SPRING_RATE, "lbf/in", 4.4482216152605 / 0.0254, 1, "", "lb/in");
+      unit(Kind.SPRING_RATE, "lbf/in", 8896443230521.0, 50800000000.0, "", "lb/in");
 
   /** Newton per millimetre. */
   public static final NamedUnit<SpringRate> NEWTON_PER_MILLIMETRE =
@@ -537,7 +572,7 @@ public final class WorkshopUnits {
 
   /** Newton metre per degree. */
   public static final NamedUnit<RollStiffness> NEWTON_METRE_PER_DEGREE =
-      unit(Kind.ROLL_STIFFNESS, "N·m/°", 180, Math.PI, "", "Nm/deg");
+      unit(Kind.ROLL_STIFFNESS, "N·m/°", 180, Math.PI, "", "N·m/deg");
 
   /** Millivolt per kelvin. */
   public static final NamedUnit<EntropicCoefficient> MILLIVOLT_PER_KELVIN =
@@ -546,6 +581,14 @@ public final class WorkshopUnits {
   /** Volt per kelvin. */
   public static final NamedUnit<EntropicCoefficient> VOLT_PER_KELVIN =
       unit(Kind.ENTROPIC_COEFFICIENT, "V/K", 1, 1, "");
+
+  /** Joule per mole. */
+  public static final NamedUnit<MolarEnergy> JOULE_PER_MOLE =
+      unit(Kind.MOLAR_ENERGY, "J/mol", 1, 1, "");
+
+  /** Kilojoule per mole. */
+  public static final NamedUnit<MolarEnergy> KILOJOULE_PER_MOLE =
+      unit(Kind.MOLAR_ENERGY, "kJ/mol", 1000, 1, "");
 
   /** One per kelvin. */
   public static final NamedUnit<TemperatureCoefficient> PER_KELVIN =
@@ -600,7 +643,14 @@ public final class WorkshopUnits {
   private WorkshopUnits() {}
 
   /** A unit and the other spellings that the parser accepts for it. */
-  record Named(NamedUnit<?> unit, List<String> spellings) {}
+  record Named(NamedUnit<?> unit, List<String> otherSpellings) {
+    /** The symbol and the other spellings. */
+    List<String> allSpellings() {
+      List<String> all = new ArrayList<>(otherSpellings);
+      all.add(unit.symbol());
+      return List.copyOf(all);
+    }
+  }
 
   /** Every unit above, in the order of the source. */
   static List<Named> defined() {

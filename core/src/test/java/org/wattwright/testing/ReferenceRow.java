@@ -10,7 +10,6 @@ import javax.measure.Quantity;
 import org.assertj.core.api.Assertions;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
-import org.wattwright.units.Measure;
 import org.wattwright.units.NamedUnit;
 
 /**
@@ -94,7 +93,7 @@ public record ReferenceRow(
 
   /** The unit of the row. */
   public <Q extends Quantity<Q>> NamedUnit<Q> unit(Kind<Q> kind) {
-    return Measure.from(kind.parse("1 " + unit), kind).namedUnit();
+    return kind.unit(unit);
   }
 
   /** Whether the value, or a constant in it, was not seen in a text but recalled. */

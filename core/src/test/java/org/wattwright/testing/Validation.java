@@ -134,6 +134,11 @@ public final class Validation implements BeforeAllCallback {
     compare(row, row.unit(kind).valueOf(ours), Label.BOUND);
   }
 
+  /** Writes down that nothing in the library corresponds to this row, and why. */
+  public void notCovered(ReferenceRow row, String why) {
+    write(row, "", "", "not covered: " + why, "");
+  }
+
   private void compare(ReferenceRow row, double ours, Label label) {
     String deviation = row.tolerance().deviation(row.number(), ours);
     record(row, Double.toString(ours), row.admits(ours), deviation, label);
@@ -142,6 +147,12 @@ public final class Validation implements BeforeAllCallback {
 
   private void record(
       ReferenceRow row, String ours, boolean agrees, String deviation, Label label) {
+    String verdict = agrees ? "agrees" : "DIFFERS";
+    write(row, ours, deviation, verdict, label.name().toLowerCase(Locale.ROOT));
+  }
+
+  private void write(
+      ReferenceRow row, String ours, String deviation, String verdict, String label) {
     Object[] line = {
       row.id(),
       packageName,
@@ -155,8 +166,8 @@ public final class Validation implements BeforeAllCallback {
       row.obtained(),
       ours,
       deviation,
-      agrees ? "agrees" : "DIFFERS",
-      label.name().toLowerCase(Locale.ROOT)
+      verdict,
+      label
     };
     lines.put(row.id(), line);
   }

@@ -1,0 +1,269 @@
+package org.wattwright.conversion;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.wattwright.battery.Pack;
+import org.wattwright.check.Check;
+import org.wattwright.check.Checks;
+import org.wattwright.check.OpenItem;
+import org.wattwright.check.OpenItems;
+import org.wattwright.check.Outcome;
+import org.wattwright.internal.MissingFields;
+import org.wattwright.internal.Require;
+import org.wattwright.units.InvalidInputException;
+import org.wattwright.voltage.Device;
+import org.wattwright.voltage.OperatingConditions;
+import org.wattwright.voltage.WindowReview;
+
+/**
+ * One vehicle with everything in it: pack, devices, conditions.
+ *
+ * <p>{@link #review()} runs every check once, worst first; {@link #openItems()} says who must still
+ * answer what.
+ *
+ * <pre>{@code
+ * Conversion van = Conversion.of("bakery van")
+ *     .pack(pack)
+ *     .device(inverter).device(charger)
+ *     .conditions(conditions)
+ *     .build();
+ * van.review().forEach(System.out::println);
+ * }</pre>
+ *
+ * <p>The library supports, never replaces, local codes, type-approval rules and licensed practice.
+ * Immutable and thread-safe.
+ */
+public final class Conversion {
+  private final String title;
+  private final String customer;
+  private final String vehicle;
+  private final Pack pack;
+  private final List<Device> devices;
+  private final OperatingConditions conditions;
+  private final List<Check> requirements;
+  private final WindowReview windows;
+
+  private Conversion(Builder builder) {
+    title = builder.title;
+    customer = builder.customer;
+    vehicle = builder.vehicle;
+    pack = MissingFields.present(builder.pack);
+    devices = List.copyOf(builder.devices);
+    conditions = MissingFields.present(builder.conditions);
+    requirements = List.copyOf(builder.requirements);
+    windows = WindowReview.of(pack, devices, conditions);
+  }
+
+  /**
+   * Starts a conversion.
+   *
+   * @param title as reports print it
+   * @return a builder
+   * @throws InvalidInputException if the title is blank
+   */
+  public static Builder of(String title) {
+    return new Builder(Require.text("Conversion.title", title));
+  }
+
+  /** Collects a conversion. */
+  public static final class Builder {
+    private final String title;
+    private String customer = "";
+    private String vehicle = "";
+    private @Nullable Pack pack;
+    private final List<Device> devices = new ArrayList<>();
+    private @Nullable OperatingConditions conditions;
+    private final List<Check> requirements = new ArrayList<>();
+
+    Builder(String title) {
+      this.title = title;
+    }
+
+    /**
+     * Who asks for the conversion.
+     *
+     * @param value a name or remark
+     * @return this builder
+     */
+    public Builder customer(String value) {
+      customer = Require.text("Conversion.customer", value);
+      return this;
+    }
+
+    /**
+     * What is converted.
+     *
+     * @param value a description
+     * @return this builder
+     */
+    public Builder vehicle(String value) {
+      vehicle = Require.text("Conversion.vehicle", value);
+      return this;
+    }
+
+    /**
+     * The traction pack. Required.
+     *
+     * @param value the pack
+     * @return this builder
+     */
+    public Builder pack(Pack value) {
+      pack = Objects.requireNonNull(value, "pack");
+      return this;
+    }
+
+    /**
+     * Adds a device on the traction bus. At least one is required.
+     *
+     * @param value the device
+     * @return this builder
+     */
+    public Builder device(Device value) {
+      devices.add(Objects.requireNonNull(value, "device"));
+      return this;
+    }
+
+    /**
+     * The conditions between which everything must work. Required.
+     *
+     * @param value the conditions
+     * @return this builder
+     */
+    public Builder conditions(OperatingConditions value) {
+      conditions = Objects.requireNonNull(value, "conditions");
+      return this;
+    }
+
+    /**
+     * Adds a check of a requirement that the conversion does not know itself, such as energy or
+     * mass asked for.
+     *
+     * @param value the check
+     * @return this builder
+     */
+    public Builder requirement(Check value) {
+      requirements.add(Objects.requireNonNull(value, "requirement"));
+      return this;
+    }
+
+    /**
+     * The conversion.
+     *
+     * @return an immutable conversion
+     * @throws InvalidInputException if pack, conditions or devices are missing; one error lists all
+     */
+    public Conversion build() {
+      new MissingFields("Conversion")
+          .field("pack", pack)
+          .field("device", devices.isEmpty() ? null : devices)
+          .field("conditions", conditions)
+          .rejectIfAny();
+      return new Conversion(this);
+    }
+  }
+
+  /**
+   * Title as reports print it.
+   *
+   * @return the title
+   */
+  public String title() {
+    return title;
+  }
+
+  /**
+   * Who asks for the conversion.
+   *
+   * @return empty if not stated
+   */
+  public Optional<String> customer() {
+    return customer.isEmpty() ? Optional.empty() : Optional.of(customer);
+  }
+
+  /**
+   * What is converted.
+   *
+   * @return empty if not stated
+   */
+  public Optional<String> vehicle() {
+    return vehicle.isEmpty() ? Optional.empty() : Optional.of(vehicle);
+  }
+
+  /**
+   * The traction pack.
+   *
+   * @return the pack
+   */
+  public Pack pack() {
+    return pack;
+  }
+
+  /**
+   * The devices on the traction bus.
+   *
+   * @return an immutable list
+   */
+  public List<Device> devices() {
+    return devices;
+  }
+
+  /**
+   * The conditions between which everything must work.
+   *
+   * @return the conditions
+   */
+  public OperatingConditions conditions() {
+    return conditions;
+  }
+
+  /**
+   * The pack against the windows of its devices.
+   *
+   * @return the review of the voltages
+   */
+  public WindowReview windows() {
+    return windows;
+  }
+
+  /**
+   * Every check, once, worst first.
+   *
+   * @return an immutable list
+   */
+  public List<Check> review() {
+    List<Check> checks = new ArrayList<>(windows.checks());
+    checks.addAll(requirements);
+    return Checks.bySeverity(checks);
+  }
+
+  /**
+   * The worst verdict of the review.
+   *
+   * @return of all checks together
+   */
+  public Outcome outcome() {
+    return Outcome.worstOf(review());
+  }
+
+  /**
+   * What is missing or estimated, by who must answer.
+   *
+   * @return an immutable list
+   */
+  public List<OpenItem> openItems() {
+    return OpenItems.of(review());
+  }
+
+  /**
+   * Title, verdict and pack.
+   *
+   * @return for example {@code bakery van: CAUTION, 1 string of 30 modules, …}
+   */
+  @Override
+  public String toString() {
+    return title + ": " + outcome() + ", " + pack;
+  }
+}

@@ -1,0 +1,21 @@
+/**
+ * One vehicle with everything in it, reviewed as a whole.
+ *
+ * <pre>
+ *   Pack, Device …, OperatingConditions ─▶ Conversion ─▶ review(): every check, worst first
+ *                                                     └▶ openItems(): who must still answer what
+ * </pre>
+ *
+ * <p>Example:
+ *
+ * <pre>{@code
+ * Conversion van = Conversion.of("bakery van").pack(pack).device(inverter).conditions(conditions).build();
+ * System.out.println(Checks.toText(van.review()));
+ * }</pre>
+ *
+ * <p>Imports every other package. No parameter or result is null unless marked.
+ */
+@NullMarked
+package org.wattwright.conversion;
+
+import org.jspecify.annotations.NullMarked;

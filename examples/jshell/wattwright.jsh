@@ -1,0 +1,11 @@
+import java.util.*
+import org.wattwright.battery.*
+import org.wattwright.check.*
+import org.wattwright.conversion.*
+import org.wattwright.layout.*
+import org.wattwright.profile.*
+import org.wattwright.units.*
+import org.wattwright.voltage.*
+import static org.wattwright.units.Measures.*
+import static org.wattwright.units.WorkshopUnits.*
+void print(Object what) { System.out.println(what); }

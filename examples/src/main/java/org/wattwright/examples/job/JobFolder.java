@@ -1,0 +1,82 @@
+package org.wattwright.examples.job;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * A job folder: {@code job.csv}, {@code cells.csv}, {@code ocv.csv}, {@code resistance.csv}, {@code
+ * charge-current.csv}, {@code modules.csv}, {@code devices.csv}. Other files are left alone.
+ */
+public final class JobFolder {
+  private static final List<String> FILES =
+      List.of(
+          "job.csv",
+          "cells.csv",
+          "ocv.csv",
+          "resistance.csv",
+          "charge-current.csv",
+          "modules.csv",
+          "devices.csv");
+
+  /** Keys that describe the job and ask for nothing. */
+  private static final Set<String> DESCRIPTIONS = Set.of("title", "customer", "vehicle", "notes");
+
+  private JobFolder() {}
+
+  /**
+   * Reads a whole folder.
+   *
+   * @param folder the job folder
+   * @return the job
+   * @throws JobFileException if the folder or a file is missing, or anything in it is wrong
+   */
+  public static JobInput read(Path folder) {
+    rejectIncomplete(folder);
+    KeyValues values = KeyValues.read(folder.resolve("job.csv"));
+    String title = values.field("title").text();
+    String customer = values.field("customer").text();
+    String vehicle = values.field("vehicle").text();
+    String notes = values.optional("notes").map(Field::text).orElse("");
+    Requirement requirement = RequirementFile.requirement(values);
+    values.rejectUnknown();
+    Map<String, CellInput> cells = CellFiles.read(folder);
+    List<ModuleInput> modules = PartFiles.modules(folder, cells);
+    List<DeviceInput> devices = PartFiles.devices(folder);
+    return new JobInput(
+        title, customer, vehicle, notes, requirement, modules, devices, stated(values));
+  }
+
+  private static List<Statement> stated(KeyValues values) {
+    return values.statements().stream()
+        .filter(statement -> !DESCRIPTIONS.contains(statement.what()))
+        .toList();
+  }
+
+  private static void rejectIncomplete(Path folder) {
+    if (!Files.exists(folder)) {
+      throw JobFileException.of("job folder " + folder + " does not exist");
+    }
+    if (!Files.isDirectory(folder)) {
+      throw JobFileException.of(folder + " is not a folder");
+    }
+    List<String> missing =
+        FILES.stream().filter(file -> !Files.exists(folder.resolve(file))).toList();
+    if (!missing.isEmpty()) {
+      String what = isEmpty(folder) ? " is empty; expected " : " lacks ";
+      throw JobFileException.of("job folder " + folder + what + String.join(", ", missing));
+    }
+  }
+
+  private static boolean isEmpty(Path folder) {
+    try (Stream<Path> entries = Files.list(folder)) {
+      return entries.findAny().isEmpty();
+    } catch (IOException e) {
+      throw JobFileException.of("job folder " + folder + " cannot be read: " + e.getMessage());
+    }
+  }
+}

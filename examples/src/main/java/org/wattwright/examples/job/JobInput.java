@@ -1,0 +1,54 @@
+package org.wattwright.examples.job;
+
+import java.util.List;
+
+/**
+ * A whole job: who asks for what, and the parts at hand.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param title of the job
+ * @param customer who asks
+ * @param vehicle what is converted
+ * @param notes remarks to print with the job; may be empty
+ * @param requirement what is asked of the pack
+ * @param modules candidate module types, at least one
+ * @param devices devices on the traction circuit, at least one
+ * @param statements every requirement of {@code job.csv}, with its basis
+ */
+public record JobInput(
+    String title,
+    String customer,
+    String vehicle,
+    String notes,
+    Requirement requirement,
+    List<ModuleInput> modules,
+    List<DeviceInput> devices,
+    List<Statement> statements) {
+  /**
+   * Copies the lists.
+   *
+   * @param title of the job
+   * @param customer who asks
+   * @param vehicle what is converted
+   * @param notes remarks to print with the job
+   * @param requirement what is asked of the pack
+   * @param modules candidate module types
+   * @param devices devices on the traction circuit
+   * @param statements every requirement of {@code job.csv}
+   */
+  public JobInput {
+    modules = List.copyOf(modules);
+    devices = List.copyOf(devices);
+    statements = List.copyOf(statements);
+  }
+
+  /**
+   * The cells that the modules are made of.
+   *
+   * @return each once, in the order of the modules
+   */
+  public List<CellInput> cells() {
+    return modules.stream().map(ModuleInput::cell).distinct().toList();
+  }
+}

@@ -1,0 +1,93 @@
+package org.wattwright.examples.job;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricResistance;
+import javax.measure.quantity.Energy;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+import javax.measure.quantity.Volume;
+import org.wattwright.units.Price;
+import org.wattwright.units.StateOfCharge;
+
+/**
+ * What the customer asks of the pack.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param energy the energy and the conditions under which it is drawn
+ * @param peak the peak power and the conditions under which it must be there
+ * @param regeneration what the drive unit feeds back at most
+ * @param climate the range of pack temperatures
+ * @param limits what the pack may weigh, fill and cost
+ * @param linkResistance cables between the bays, per string; empty if not stated
+ * @param mostStrings most strings in parallel to look at
+ * @param objective what ranks the packs that meet everything
+ */
+public record Requirement(
+    UsableEnergy energy,
+    PeakPower peak,
+    Regeneration regeneration,
+    Climate climate,
+    Limits limits,
+    Optional<Quantity<ElectricResistance>> linkResistance,
+    int mostStrings,
+    Objective objective) {
+  /**
+   * Usable energy asked for.
+   *
+   * @param energy &gt; 0
+   * @param empty state of charge at which the driver calls it empty
+   * @param full state of charge to which it is charged, above empty
+   * @param power constant power at which it is drawn, &gt; 0
+   * @param temperature of the pack
+   */
+  public record UsableEnergy(
+      Quantity<Energy> energy,
+      StateOfCharge empty,
+      StateOfCharge full,
+      Quantity<Power> power,
+      Quantity<Temperature> temperature) {}
+
+  /**
+   * Peak power asked for.
+   *
+   * @param power at the terminals of the pack, &gt; 0
+   * @param duration &gt; 0
+   * @param stateOfCharge at which it must still be there
+   * @param temperature of the pack at which it must be there
+   */
+  public record PeakPower(
+      Quantity<Power> power,
+      Quantity<Time> duration,
+      StateOfCharge stateOfCharge,
+      Quantity<Temperature> temperature) {}
+
+  /**
+   * Regeneration into the pack.
+   *
+   * @param power at the terminals of the pack, &gt; 0
+   * @param duration &gt; 0
+   */
+  public record Regeneration(Quantity<Power> power, Quantity<Time> duration) {}
+
+  /**
+   * Temperatures of the pack in use.
+   *
+   * @param coldest lower end
+   * @param hottest upper end, above the lower
+   */
+  public record Climate(Quantity<Temperature> coldest, Quantity<Temperature> hottest) {}
+
+  /**
+   * Limits of the pack; an empty one was not stated.
+   *
+   * @param mass of all modules
+   * @param volume of all modules
+   * @param price of all modules
+   */
+  public record Limits(
+      Optional<Quantity<Mass>> mass, Optional<Quantity<Volume>> volume, Optional<Price> price) {}
+}

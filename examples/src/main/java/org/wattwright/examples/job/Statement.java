@@ -1,0 +1,18 @@
+package org.wattwright.examples.job;
+
+import org.wattwright.check.Basis;
+
+/**
+ * One input as the job states it, for the list of inputs in the calculation sheet.
+ *
+ * <p>Immutable and thread-safe.
+ *
+ * @param subject what it is about, such as a part or {@code requirement}
+ * @param what the quantity or property
+ * @param value as given, with its unit
+ * @param basis what it rests on
+ * @param source where it comes from; may be empty
+ * @param origin where it stands
+ */
+public record Statement(
+    String subject, String what, String value, Basis basis, String source, Origin origin) {}

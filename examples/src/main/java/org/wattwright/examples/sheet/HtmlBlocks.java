@@ -1,0 +1,142 @@
+package org.wattwright.examples.sheet;
+
+import java.util.List;
+import java.util.Locale;
+import org.wattwright.check.Check;
+import org.wattwright.check.Outcome;
+import org.wattwright.check.Step;
+
+/** Appends sections and blocks as HTML. */
+final class HtmlBlocks implements BlockWriter {
+  private static final int DEEPEST_HEADING = 6;
+
+  /** A table with more rows than these may be split over two pages. */
+  private static final int MOST_ROWS_UNBROKEN = 14;
+
+  private final StringBuilder out;
+  private int figures;
+
+  HtmlBlocks(StringBuilder out) {
+    this.out = out;
+  }
+
+  void section(Section section, String number, int level) {
+    String heading = "h" + Math.min(level, DEEPEST_HEADING);
+    out.append("<section id=\"section-").append(number.replace('.', '-')).append("\">\n<");
+    out.append(heading).append("><span class=\"number\">").append(number).append("</span> ");
+    out.append(HtmlText.escaped(section.title())).append("</").append(heading).append(">\n");
+    section.blocks().forEach(block -> block.accept(this));
+    for (int i = 0; i < section.parts().size(); i++) {
+      section(section.parts().get(i), number + "." + (i + 1), level + 1);
+    }
+    out.append("</section>\n");
+  }
+
+  private void line(String html) {
+    out.append(html).append('\n');
+  }
+
+  @Override
+  public void paragraph(Paragraph paragraph) {
+    line(HtmlText.element("p", paragraph.text()));
+  }
+
+  @Override
+  public void bulletList(BulletList list) {
+    items(list.items());
+  }
+
+  @Override
+  public void cautions(Cautions cautions) {
+    line("<div class=\"cautions\" role=\"note\">");
+    items(cautions.items());
+    line("</div>");
+  }
+
+  private void items(List<String> items) {
+    line("<ul>");
+    items.forEach(item -> line(HtmlText.element("li", item)));
+    line("</ul>");
+  }
+
+  @Override
+  public void dataTable(DataTable table) {
+    line(table.rows().size() <= MOST_ROWS_UNBROKEN ? "<table class=\"whole\">" : "<table>");
+    if (!table.caption().isEmpty()) {
+      line(HtmlText.element("caption", table.caption()));
+    }
+    out.append("<thead><tr>");
+    table.columns().forEach(c -> out.append(HtmlText.element("th" + styleOf(c), c.heading())));
+    line("</tr></thead>\n<tbody>");
+    for (List<String> row : table.rows()) {
+      out.append("<tr>");
+      for (int i = 0; i < row.size(); i++) {
+        out.append(HtmlText.element("td" + styleOf(table.columns().get(i)), row.get(i)));
+      }
+      line("</tr>");
+    }
+    line("</tbody>\n</table>");
+  }
+
+  private static String styleOf(DataTable.Column column) {
+    return column.isNumeric() ? " class=\"number\"" : "";
+  }
+
+  private void head(List<String> headings) {
+    out.append("<thead><tr>");
+    headings.forEach(heading -> out.append(HtmlText.element("th", heading)));
+    line("</tr></thead>\n<tbody>");
+  }
+
+  @Override
+  public void working(Working working) {
+    line("<table class=\"working\">");
+    line(HtmlText.element("caption", working.worksheet().title()));
+    head(List.of("What", "Formula, numbers", "Result", "Basis", "Source"));
+    working.worksheet().steps().forEach(this::step);
+    line("</tbody>\n</table>");
+  }
+
+  private void step(Step step) {
+    out.append("<tr>").append(HtmlText.element("td", step.meaning())).append("<td>");
+    out.append(HtmlText.element("span class=\"formula\"", step.symbol() + " = " + step.formula()));
+    if (!step.inputs().isEmpty()) {
+      out.append("<br>")
+          .append(HtmlText.element("span class=\"formula\"", "= " + step.substituted()));
+    }
+    out.append("</td>").append(HtmlText.element("td class=\"number\"", step.result().toString()));
+    out.append(HtmlText.element("td", step.basis().toString()));
+    line(HtmlText.element("td", step.source().toString()) + "</tr>");
+  }
+
+  @Override
+  public void checkList(CheckList checks) {
+    line("<table class=\"checks\">");
+    head(CheckTable.HEADINGS);
+    checks.checks().forEach(this::check);
+    line("</tbody>\n</table>");
+  }
+
+  private void check(Check check) {
+    List<String> cells = CheckTable.cells(check);
+    out.append("<tr>");
+    out.append(
+        HtmlText.element("td class=\"verdict " + styleOf(check.outcome()) + "\"", cells.get(0)));
+    cells.subList(1, cells.size()).forEach(cell -> out.append(HtmlText.element("td", cell)));
+    line("</tr>");
+  }
+
+  private static String styleOf(Outcome outcome) {
+    return outcome.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public void drawing(Drawing drawing) {
+    figures++;
+    out.append("<figure role=\"group\" aria-label=\"");
+    line(HtmlText.escaped(drawing.description()) + "\">");
+    line(drawing.svg());
+    line(HtmlText.element("figcaption", "Figure " + figures + ": " + drawing.caption()));
+    line("</figure>");
+  }
+}

@@ -1,0 +1,172 @@
+package org.wattwright.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MainTest {
+  @TempDir Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private Path job;
+  private Path sheet;
+
+  @BeforeEach
+  void copyTheDemonstration() throws IOException {
+    job = Files.createDirectory(folder.resolve("job"));
+    sheet = folder.resolve("sheet");
+    DemonstrationFolder.copyTo(job);
+  }
+
+  private int run(Object... arguments) {
+    String[] args = new String[arguments.length];
+    for (int i = 0; i < args.length; i++) {
+      args[i] = arguments[i].toString();
+    }
+    return Main.run(
+        args,
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8));
+  }
+
+  private void assertOneErrorLineAndNothingWritten(int status, String message) {
+    assertThat(status).isEqualTo(1);
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .startsWith("error: ")
+        .contains(message)
+        .endsWith(System.lineSeparator())
+        .hasLineCount(1);
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEmpty();
+    assertThat(sheet).doesNotExist();
+  }
+
+  private void replace(String file, String find, String replacement) throws IOException {
+    String text = Files.readString(job.resolve(file));
+    assertThat(text).contains(find);
+    Files.writeString(job.resolve(file), text.replace(find, replacement));
+  }
+
+  @Test
+  void printsTheSheetAndWritesThePage() throws IOException {
+    assertThat(run(job, sheet)).isZero();
+    String markdown = out.toString(StandardCharsets.UTF_8);
+    assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
+    assertThat(markdown)
+        .startsWith("# Electric conversion of a 1961 half-ton delivery van\n")
+        .contains("| usable energy | 28 kWh | data sheet |")
+        .contains("| resistance of salvaged cell 120 |");
+    assertThat(Files.readString(sheet.resolve("calculation-sheet.md"))).isEqualTo(markdown);
+    assertThat(Files.readString(sheet.resolve("index.html")))
+        .contains("plate cell 105")
+        .endsWith("</html>\n");
+  }
+
+  @Test
+  void cautionsComeFirst() {
+    run(job, sheet);
+    String markdown = out.toString(StandardCharsets.UTF_8);
+    assertThat(markdown.indexOf("\n## Cautions\n")).isLessThan(markdown.indexOf("\n## Inputs\n"));
+    assertThat(markdown.indexOf("## ")).isEqualTo(markdown.indexOf("## Cautions"));
+  }
+
+  @Test
+  void saysTheSameTwice() {
+    run(job, sheet);
+    String first = out.toString(StandardCharsets.UTF_8);
+    out.reset();
+    run(job, sheet);
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEqualTo(first);
+  }
+
+  @Test
+  void listsWhatIsEstimated() throws IOException {
+    replace("devices.csv", "9.5,data sheet,", "9.5,estimated,");
+    replace("cells.csv", "1000,data sheet,", "1000,estimated,");
+    run(job, sheet);
+    String markdown = out.toString(StandardCharsets.UTF_8);
+    assertThat(markdown.substring(markdown.indexOf("## Estimated inputs")))
+        .contains("| cruising power | 8 kW |")
+        .contains("| all data of on-board charger |")
+        .contains("| all data of plate cell 105 |")
+        .contains("| capacity of plate cell 105 | 105 A·h |")
+        .contains("| resistance of plate cell 105 |  | resistance.csv |")
+        .contains("| resistance of salvaged cell 120 |  | chemistry, capacity and age |")
+        .doesNotContain("pouch cell 60");
+  }
+
+  @Test
+  void badInputOfEverySortIsOneLine() throws IOException {
+    replace("modules.csv", ",8.8,", ",-8.8,");
+    assertOneErrorLineAndNothingWritten(
+        run(job, sheet),
+        "modules.csv line 3, column \"mass [kg]\": must be > 0 kg, but was -8.8 kg");
+  }
+
+  @Test
+  void textWithLineBreaksAndEscapesStillGivesOneLine() throws IOException {
+    replace("modules.csv", ",8.8,", ",\"8\n.\u001b[31m8\",");
+    assertOneErrorLineAndNothingWritten(run(job, sheet), "not a number: \"8 . [31m8\"");
+  }
+
+  @Test
+  void aMillionLinesGiveOneLine() throws IOException {
+    Files.writeString(
+        job.resolve("ocv.csv"),
+        "cell,state of charge [%],temperature [°C],voltage [V]\n" + "a,1,1,1\n".repeat(1_000_000));
+    assertOneErrorLineAndNothingWritten(run(job, sheet), "ocv.csv is larger than 8 MB");
+  }
+
+  @Test
+  void anEmptyFolderGivesOneLine() throws IOException {
+    Path empty = Files.createDirectory(folder.resolve("empty"));
+    assertOneErrorLineAndNothingWritten(run(empty, sheet), " is empty; expected job.csv");
+  }
+
+  @Test
+  void aMissingFolderGivesOneLine() {
+    assertOneErrorLineAndNothingWritten(run(folder.resolve("nowhere"), sheet), "does not exist");
+    err.reset();
+    assertOneErrorLineAndNothingWritten(run("\0", sheet), "not a path");
+  }
+
+  @Test
+  void tooManyArgumentsGiveOneLine() {
+    assertOneErrorLineAndNothingWritten(run(job, sheet, "more"), "but got 3 arguments");
+  }
+
+  @Test
+  void anOutputFolderThatIsAFileGivesOneLine() throws IOException {
+    Path file = Files.createFile(folder.resolve("file"));
+    assertOneErrorLineAndNothingWritten(run(job, file), "the sheet cannot be written: ");
+    assertThat(file).isEmptyFile();
+  }
+
+  @Test
+  void aFailedRunLeavesTheOldSheet() throws IOException {
+    run(job, sheet);
+    String before = Files.readString(sheet.resolve("index.html"));
+    replace("job.csv", "usable energy,28,kWh", "usable energy,abc,kWh");
+    out.reset();
+    assertThat(run(job, sheet)).isEqualTo(1);
+    assertThat(out.toString(StandardCharsets.UTF_8)).isEmpty();
+    assertThat(Files.readString(sheet.resolve("index.html"))).isEqualTo(before);
+  }
+
+  @Test
+  void markupInTheJobStaysText() throws IOException {
+    replace("modules.csv", "flat module A,", "<script>alert(1)</script>,");
+    assertThat(run(job, sheet)).isZero();
+    assertThat(Files.readString(sheet.resolve("index.html")))
+        .contains("&lt;script&gt;")
+        .doesNotContain("<script");
+  }
+}

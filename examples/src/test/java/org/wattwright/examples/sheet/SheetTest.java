@@ -1,0 +1,184 @@
+package org.wattwright.examples.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.wattwright.units.Measures.volts;
+import static org.wattwright.units.WorkshopUnits.VOLT;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.wattwright.check.Check;
+import org.wattwright.check.Figure;
+import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
+
+class SheetTest {
+  @TempDir Path folder;
+
+  private static CalculationSheet sheet(Section... sections) {
+    return new CalculationSheet("Van", "A bakery", List.of(sections));
+  }
+
+  private static Check check(double actual, double limit) {
+    return Check.named("voltage.maximum", "pack full against inverter")
+        .source(Source.dataSheet("inverter"))
+        .atMost(Figure.of(volts(actual), VOLT), Figure.of(volts(limit), VOLT));
+  }
+
+  @Test
+  void numbersSectionsAndLinksThemFromTheContents() {
+    String page =
+        HtmlSheet.render(
+            sheet(Section.of("Cautions"), Section.of("Inputs").withParts(Section.of("Cells"))));
+    assertThat(page)
+        .contains("<a href=\"#section-2\">Inputs</a>")
+        .contains("<section id=\"section-2\">")
+        .contains("<section id=\"section-2-1\">\n<h3><span class=\"number\">2.1</span> Cells</h3>");
+  }
+
+  @Test
+  void saysTheVerdictInWordsAndStylesIt() {
+    Check open = Check.named("a.b", "axle load").notChecked("vehicle.rearAxleLimit");
+    String page =
+        HtmlSheet.render(
+            sheet(
+                Section.of("Checks")
+                    .with(
+                        new CheckList(
+                            List.of(check(100, 135), check(131.4, 118.8), check(99, 100), open)))));
+    assertThat(page)
+        .contains("<td class=\"verdict pass\">PASS</td>")
+        .contains("<td class=\"verdict fail\">FAIL</td>")
+        .contains("<td class=\"verdict caution\">CAUTION</td>")
+        .contains("<td class=\"verdict not-checked\">NOT CHECKED</td>")
+        .contains("<td>≤ 118.8 V</td><td>-12.6 V</td>")
+        .contains("missing: vehicle.rearAxleLimit");
+  }
+
+  @Test
+  void showsEachStepWithFormulaNumbersResultAndSource() {
+    Worksheet.Recording working = Worksheet.record("Pack full");
+    working
+        .step("U", "pack full")
+        .formula("S·u")
+        .with("S", Figure.count(32))
+        .with("u", Figure.of(volts(3.65), VOLT))
+        .gives(Figure.of(volts(116.8), VOLT));
+    CalculationSheet sheet = sheet(Section.of("Pack").with(new Working(working.toWorksheet())));
+    assertThat(HtmlSheet.render(sheet))
+        .contains("<span class=\"formula\">U = S·u</span>")
+        .contains("<span class=\"formula\">= 32·3.65 V</span>")
+        .contains("<td class=\"number\">116.8 V</td>")
+        .contains("<td>law of physics</td>");
+    assertThat(MarkdownSheet.render(sheet))
+        .contains("#### Pack full\n")
+        .contains("| pack full | U = S·u | 32·3.65 V | 116.8 V |");
+  }
+
+  @Test
+  void setsNumbersFlushRightAndNumbersTheFigures() {
+    Drawing drawing = new Drawing("<svg></svg>", "Windows", "From 74 V to 101 V");
+    String page =
+        HtmlSheet.render(
+            sheet(
+                Section.of("A").with(DataTable.of("", "Part", ">Mass").row("box", "3 kg"), drawing),
+                Section.of("B").with(drawing)));
+    assertThat(page)
+        .contains("<th>Part</th><th class=\"number\">Mass</th>")
+        .contains("<td>box</td><td class=\"number\">3 kg</td>")
+        .contains("aria-label=\"From 74 V to 101 V\">\n<svg></svg>")
+        .contains("<figcaption>Figure 1: Windows</figcaption>")
+        .contains("<figcaption>Figure 2: Windows</figcaption>");
+  }
+
+  @Test
+  void thePageNeedsNothingFromOutside() {
+    String page = HtmlSheet.render(sheet(Section.of("A")));
+    assertThat(page)
+        .contains("<meta charset=\"utf-8\">")
+        .contains("default-src 'none'")
+        .contains("@page { size: A4;")
+        .doesNotContain("<link")
+        .doesNotContain("<script")
+        .doesNotContain("@import")
+        .doesNotContain("url(");
+  }
+
+  @Test
+  void longWordsMayBreak() {
+    String page = HtmlSheet.render(sheet(Section.of("A").with(new Paragraph("x".repeat(50)))));
+    assertThat(page).contains("x".repeat(24) + "<wbr>" + "x".repeat(24) + "<wbr>xx</p>");
+  }
+
+  @Test
+  void markdownHasHeadingsTablesAndCautions() {
+    String markdown =
+        MarkdownSheet.render(
+            sheet(
+                Section.of("Cautions").with(new Cautions(List.of("High voltage kills."))),
+                Section.of("Parts")
+                    .withParts(
+                        Section.of("Boxes")
+                            .with(DataTable.of("List", "Part", ">Mass").row("box", "3 kg")))));
+    assertThat(markdown)
+        .isEqualTo(
+            """
+            # Van
+
+            A bakery
+
+            ## Cautions
+
+            > - High voltage kills.
+
+            ## Parts
+
+            ### Boxes
+
+            **List**
+
+            | Part | Mass |
+            | --- | --- |
+            | box | 3 kg |
+            """);
+  }
+
+  @Test
+  void rejectsARowThatDoesNotFitAndADrawingThatIsNone() {
+    assertThatThrownBy(() -> DataTable.of("", "a", "b").row("x"))
+        .hasMessage("DataTable.row must have 2 cells, but had 1");
+    assertThatThrownBy(() -> new Drawing("<script>", "", ""))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void writesBothFilesAndLeavesNothingElse() throws IOException {
+    Files.writeString(folder.resolve("index.html"), "old");
+    Files.writeString(folder.resolve("other.txt"), "mine");
+    SheetFiles.write(sheet(Section.of("Ω")), folder);
+    assertThat(names()).containsExactly("calculation-sheet.md", "index.html", "other.txt");
+    assertThat(Files.readString(folder.resolve("index.html"))).contains("Ω").endsWith("</html>\n");
+    assertThat(Files.readString(folder.resolve("calculation-sheet.md"))).contains("## Ω");
+  }
+
+  @Test
+  void changesNothingIfAFileCannotTakeItsPlace() throws IOException {
+    Files.writeString(folder.resolve("index.html"), "old");
+    Files.createDirectory(folder.resolve("calculation-sheet.md"));
+    assertThatThrownBy(() -> SheetFiles.write(sheet(Section.of("A")), folder))
+        .isInstanceOf(IOException.class);
+    assertThat(names()).containsExactly("calculation-sheet.md", "index.html");
+    assertThat(Files.readString(folder.resolve("index.html"))).isEqualTo("old");
+  }
+
+  private List<String> names() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+}
