@@ -4,15 +4,18 @@ import static org.wattwright.units.WorkshopUnits.AMPERE;
 import static org.wattwright.units.WorkshopUnits.AMPERE_SQUARED_SECOND;
 import static org.wattwright.units.WorkshopUnits.CELSIUS;
 import static org.wattwright.units.WorkshopUnits.KELVIN_OF_DIFFERENCE;
+import static org.wattwright.units.WorkshopUnits.METRE;
 import static org.wattwright.units.WorkshopUnits.MILLIMETRE;
 import static org.wattwright.units.WorkshopUnits.OHM;
 import static org.wattwright.units.WorkshopUnits.OHM_PER_KILOMETRE;
+import static org.wattwright.units.WorkshopUnits.PER_KELVIN;
 import static org.wattwright.units.WorkshopUnits.SQUARE_MILLIMETRE;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 import static org.wattwright.units.WorkshopUnits.WATT;
 import static org.wattwright.units.WorkshopUnits.WATT_PER_METRE_KELVIN;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import javax.measure.quantity.ElectricCurrent;
 import org.jspecify.annotations.Nullable;
@@ -194,7 +197,7 @@ final class CandidateKernel {
     // Each joint against its own limit; the one that uses most of it speaks for all.
     @Nullable Finding worst = null;
     double airK = installation.airK();
-    for (Joint joint : duty.joints()) {
+    for (Joint joint : new LinkedHashSet<>(duty.joints())) {
       double jointK = jointK(joint, conductorK);
       double jointLimitK = lower(joint.limitK(), duty.terminalK(), limitK);
       Finding finding = Finding.temperature(criterion, jointK, jointLimitK, airK, terms);
@@ -265,9 +268,13 @@ final class CandidateKernel {
       recorder
           .step("R", "resistance of both polarities at the conductor temperature, with all joints")
           .formula("(L_out + L_back)·R′₂₀·[1 + α·(θ_c − 20 °C)]/n + ΣR_j")
+          .with("L_out", run.outM(), METRE)
+          .with("L_back", run.backM(), METRE)
           .with("R′₂₀", Figure.of(cable.size().resistance().value(), OHM_PER_KILOMETRE))
+          .with("α", cable.size().material().coefficientPerK(), PER_KELVIN)
           .with("θ_c", atK, CELSIUS)
           .with("n", Figure.count(candidate.runs()))
+          .with("ΣR_j", run.highJointsOhm(), OHM)
           .basis(basis)
           .source(cable.size().resistance().source())
           .gives(ohm, OHM);
@@ -297,7 +304,8 @@ final class CandidateKernel {
             Criterion.SHORT_CIRCUIT,
             dutyA2S,
             withstandA2S,
-            terms(AMPERE_SQUARED_SECOND, Basis.DATA_SHEET, ShortCircuit.ADIABATIC)));
+            terms(AMPERE_SQUARED_SECOND, Basis.DATA_SHEET, ShortCircuit.ADIABATIC)
+                .withNote(fault.remark())));
     if (recorder.isOn()) {
       recorder
           .step("k²S²", "joule integral that one run withstands, from its limit")

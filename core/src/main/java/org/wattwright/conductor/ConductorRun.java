@@ -249,6 +249,14 @@ public final class ConductorRun implements Serializable {
     return basis;
   }
 
+  double outM() {
+    return outM;
+  }
+
+  double backM() {
+    return backM;
+  }
+
   double cableOhm(double conductorK) {
     ConductorSize size = cable.size();
     double ohmPerM = size.resistanceOhmPerM() * size.material().resistanceRatio(conductorK);

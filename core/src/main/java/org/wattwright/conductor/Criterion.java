@@ -39,6 +39,15 @@ public enum Criterion {
   }
 
   /**
+   * Whether a wrong verdict could burn or shock somebody; an estimate is then at most a caution.
+   *
+   * @return false for voltage drop, bend radius and mechanical minimum
+   */
+  public boolean isForSafety() {
+    return this != VOLTAGE_DROP && this != BEND_RADIUS && this != MECHANICAL_MINIMUM;
+  }
+
+  /**
    * The label as reports print it.
    *
    * @return for example {@code voltage drop}

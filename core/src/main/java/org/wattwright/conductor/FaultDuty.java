@@ -24,6 +24,9 @@ import org.wattwright.units.Kind;
 public final class FaultDuty implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** Shorter faults are given as I²t; IEC 60364-4-43, 434.5.2. */
+  private static final double SHORTEST_BY_CURRENT_S = 0.1;
+
   private final double jouleIntegralA2S;
   private final @Nullable Double currentA;
   private final @Nullable Double durationS;
@@ -92,8 +95,17 @@ public final class FaultDuty implements Serializable {
     return jouleIntegralA2S;
   }
 
-  @Nullable Double durationS() {
-    return durationS;
+  /** What a reader of the check must know about the range of the adiabatic formula. */
+  String remark() {
+    if (durationS == null) {
+      return "";
+    }
+    if (durationS < SHORTEST_BY_CURRENT_S) {
+      return "below 0.1 s the total I²t that the protection lets through counts";
+    }
+    return durationS > ShortCircuit.LONGEST_ADIABATIC_S
+        ? "beyond 5 s heat is lost: the adiabatic answer is on the safe side"
+        : "";
   }
 
   @Override

@@ -23,7 +23,15 @@ record Finding(
     List<String> missing) {
 
   /** Unit to show, direction, basis and source of a comparison. */
-  record Terms(NamedUnit<?> unit, boolean isAtLeast, Basis basis, Source source) {}
+  record Terms(NamedUnit<?> unit, boolean isAtLeast, Basis basis, Source source, String note) {
+    Terms(NamedUnit<?> unit, boolean isAtLeast, Basis basis, Source source) {
+      this(unit, isAtLeast, basis, source, "");
+    }
+
+    Terms withNote(String text) {
+      return new Terms(unit, isAtLeast, basis, source, text);
+    }
+  }
 
   /** Room for the rounding of a sum of products, as {@link Check} has it. */
   private static final double ROUNDING = 1e-12;
@@ -65,8 +73,9 @@ record Finding(
     CheckBuilder builder =
         Check.named(criterion.code(), criterion + " of " + who)
             .source(terms.source())
-            .basis(terms.basis());
-    CheckBuilder check = criterion == Criterion.VOLTAGE_DROP ? builder : builder.safety();
+            .basis(terms.basis())
+            .note(terms.note());
+    CheckBuilder check = criterion.isForSafety() ? builder.safety() : builder;
     if (isNotChecked()) {
       return check.notChecked(missing.toArray(String[]::new));
     }

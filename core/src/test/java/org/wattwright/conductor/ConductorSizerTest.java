@@ -164,7 +164,7 @@ class ConductorSizerTest {
     assertThat(none.ruledOut()).containsEntry(Criterion.BEND_RADIUS, 5);
     assertThat(none.nearestMiss().orElseThrow().cable().size().name()).isEqualTo("25 mm²");
     assertThat(none.smallestRelaxation().orElseThrow().toString())
-        .startsWith("FAIL conductor.bend-radius: 40.8 mm ≤ 30 mm");
+        .startsWith("FAIL conductor.bend-radius: 40.8 mm > 30 mm");
     assertThat(none.toString()).contains("bend radius blocks").contains("nearest 25 mm² T");
     assertThatIllegalStateException()
         .isThrownBy(result::orElseThrow)
@@ -261,7 +261,7 @@ class ConductorSizerTest {
         .contains("continuous temperature")
         .contains("voltage drop");
     assertThat(table.toText()).contains("10 mm² T").contains("FAIL").contains("PASS");
-    assertThat(table.toMarkdown()).startsWith("| size | continuous temperature");
+    assertThat(table.toMarkdown()).startsWith("| size ").contains("| continuous temperature |");
     assertThat(table).hasToString("6 sizes, 4 pass");
   }
 
@@ -277,6 +277,26 @@ class ConductorSizerTest {
     String text = sized.worksheet().toText();
     assertThat(text).contains("θ_c = θ_s + q·T₁").contains("ΔU = I·R").contains("k²S²");
     assertThat(text).contains(check(sized, Criterion.VOLTAGE_DROP).toString());
+  }
+
+  @Test
+  void shortAndLongFaultsCarryARemark() {
+    assertThat(remark(0.02)).contains("below 0.1 s");
+    assertThat(remark(1)).isEmpty();
+    assertThat(remark(6)).contains("on the safe side");
+  }
+
+  private static String remark(double durationS) {
+    return sizer()
+        .fault(FaultDuty.of(amperes(500), seconds(durationS)))
+        .run()
+        .orElseThrow()
+        .checks()
+        .stream()
+        .filter(c -> c.code().equals(Criterion.SHORT_CIRCUIT.code()))
+        .findFirst()
+        .orElseThrow()
+        .note();
   }
 
   @Test
