@@ -353,6 +353,24 @@ class HeatingReferenceTest {
     }
   }
 
+  static Stream<ReferenceRow> busbarCorrections() {
+    return ReferenceRows.read("/conductor/busbars.csv").quantity("correction factor k2");
+  }
+
+  /** The balance of a bare 40 x 5 mm bar against the chart of the standard. */
+  @ParameterizedTest
+  @MethodSource("busbarCorrections")
+  void busbarCorrectionsAgree(ReferenceRow row) {
+    double atA = barAmpere(row.givenNumber("bar"), row.givenNumber("air"));
+    VALIDATION.computed(row, atA / barAmpere(65, 35));
+  }
+
+  private static double barAmpere(double barC, double airC) {
+    Busbar bar = Busbar.of(ConductorMaterial.COPPER, millimetres(40), millimetres(5));
+    return Kind.CURRENT.siValueOf(
+        SteadyHeating.of(bar, Installation.freeAir(celsius(airC))).ampacityAt(celsius(barC)));
+  }
+
   /** Such as {@code 40x5 mm} or {@code 1/8 x 1 in}. */
   private static double[] sides(String text) {
     boolean inches = text.contains("in");
