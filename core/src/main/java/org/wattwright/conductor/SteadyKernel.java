@@ -6,7 +6,7 @@ package org.wattwright.conductor;
  * <p>The inflow is linear in the surface temperature: for a current it is I²R(T_c) with T_c = T_s +
  * q·T₁ eliminated, for a given conductor temperature it is (T_c − T_s)/T₁. The first guess takes
  * the loss as ∝ ΔT^1.2, the first slope follows from it, and the bracket keeps a wild step inside.
- * Four evaluations are usual.
+ * Three evaluations are usual, four the most seen.
  */
 final class SteadyKernel {
   /** Highest surface temperature for which the formulas and the table of air are claimed. */
@@ -15,8 +15,14 @@ final class SteadyKernel {
   private static final double TRIAL_RISE_K = 30;
   private static final double EXPONENT = 1.2;
 
-  /** A secant step this small leaves an error of its square. */
-  private static final double LAST_STEP_K = 1e-5;
+  /**
+   * A secant step this small, as a share of the rise, leaves an error of less than 1e-6 K: the
+   * error is of the order of the product of the last two steps.
+   */
+  private static final double LAST_STEP_SHARE = 1e-5;
+
+  /** The first slope is a guess, so its step leaves an error of the order of itself. */
+  private static final double LAST_GUESSED_STEP_SHARE = 1e-8;
 
   private static final int MOST_STEPS = 100;
 
@@ -69,7 +75,8 @@ final class SteadyKernel {
         gain = (f - previousF) / (x - previousX);
       }
       double next = x - f / gain;
-      if (Math.abs(next - x) <= LAST_STEP_K) {
+      double share = i == 0 ? LAST_GUESSED_STEP_SHARE : LAST_STEP_SHARE;
+      if (Math.abs(next - x) <= share * (next - airK)) {
         return next;
       }
       if (!(next > low && next < high)) {
