@@ -16,6 +16,7 @@ module org.wattwright.core {
   exports org.wattwright.battery;
   exports org.wattwright.conductor;
   exports org.wattwright.conversion;
+  exports org.wattwright.vehicle;
   exports org.wattwright.voltage;
   exports org.wattwright.layout;
 }

@@ -19,6 +19,7 @@ import org.wattwright.check.Basis;
 import org.wattwright.check.Estimate;
 import org.wattwright.units.EntropicCoefficient;
 import org.wattwright.units.Kind;
+import org.wattwright.units.Measures;
 import org.wattwright.units.SpecificHeatCapacity;
 
 /**
@@ -383,7 +384,7 @@ public final class Cell implements Serializable {
    */
   @Override
   public String toString() {
-    String capacityText = org.wattwright.units.Measures.format(capacity, Kind.CHARGE);
+    String capacityText = Measures.format(capacity, Kind.CHARGE);
     return String.format(
         Locale.ROOT,
         "%s (%s, %s, %s … %s)",

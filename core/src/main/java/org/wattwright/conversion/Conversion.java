@@ -258,6 +258,26 @@ public final class Conversion {
   }
 
   /**
+   * The calculation sheet: cautions first, then pack, voltage windows, checks and open items.
+   *
+   * @return the sheet; {@link MarkdownSheet} prints it
+   */
+  public CalculationSheet toSheet() {
+    SheetSections sections = SheetSections.of(this);
+    String subtitle =
+        String.join(" – ", List.of(customer, vehicle).stream().filter(t -> !t.isEmpty()).toList());
+    return new CalculationSheet(
+        title,
+        subtitle,
+        List.of(
+            SheetSections.cautions(),
+            sections.pack(),
+            sections.windows(),
+            sections.checks(),
+            sections.openItems()));
+  }
+
+  /**
    * Title, verdict and pack.
    *
    * @return for example {@code bakery van: CAUTION, 1 string of 30 modules, …}

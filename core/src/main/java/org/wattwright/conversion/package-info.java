@@ -3,7 +3,8 @@
  *
  * <pre>
  *   Pack, Device …, OperatingConditions ─▶ Conversion ─▶ review(): every check, worst first
- *                                                     └▶ openItems(): who must still answer what
+ *                                                     ├▶ openItems(): who must still answer what
+ *                                                     └▶ toSheet(): CalculationSheet ─▶ MarkdownSheet
  * </pre>
  *
  * <p>Example:

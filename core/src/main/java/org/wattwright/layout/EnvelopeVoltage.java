@@ -1,5 +1,7 @@
 package org.wattwright.layout;
 
+import static org.wattwright.units.WorkshopUnits.AMPERE;
+import static org.wattwright.units.WorkshopUnits.MILLIOHM;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 
 import org.wattwright.battery.CellProperty;
@@ -38,11 +40,13 @@ final class EnvelopeVoltage implements Property {
 
   @Override
   public Term on(Variant variant, Recorder recorder) {
-    OneModule module = module(bus.voltagesOf(variant.module()));
+    ModuleVoltages read = bus.voltagesOf(variant.module());
+    OneModule module = module(read);
     return (series, parallel, to) -> {
       double moduleV = module.voltageV(series, parallel);
       double voltageV = series * moduleV;
       if (to.isOn()) {
+        recordModule(read, moduleV, to);
         to.step(point.symbol(), "voltage, " + point)
             .formula("S·u_module")
             .with("S", Figure.count(series))
@@ -52,6 +56,29 @@ final class EnvelopeVoltage implements Property {
       }
       return voltageV;
     };
+  }
+
+  /** What one module shows at its share of the load. */
+  private void recordModule(ModuleVoltages read, double moduleV, Recorder recorder) {
+    switch (point) {
+      case EMPTY_UNDER_LOAD ->
+          recorder
+              .step("u_module", "module empty and cold under its share of the load")
+              .formula("u − i·r")
+              .with("u", read.loaded().openCircuitV(), VOLT)
+              .with("i", read.loaded().currentAt(moduleV), AMPERE)
+              .with("r", read.loaded().resistanceOhm(), MILLIOHM)
+              .gives(moduleV, VOLT);
+      case FULL_UNDER_CHARGE ->
+          recorder
+              .step("u_module", "module full under its share of regeneration, or at end of charge")
+              .formula("greater of u_end, u + i·r")
+              .with("u_end", read.endOfChargeV(), VOLT)
+              .with("u", read.charging().openCircuitV(), VOLT)
+              .with("r", read.charging().resistanceOhm(), MILLIOHM)
+              .gives(moduleV, VOLT);
+      case END_OF_CHARGE, EMPTY_AT_REST -> {}
+    }
   }
 
   private OneModule module(ModuleVoltages read) {

@@ -1,7 +1,6 @@
 package org.wattwright.layout;
 
 import javax.measure.Quantity;
-import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.wattwright.battery.BandEnd;
@@ -25,6 +24,10 @@ record ModuleVoltages(
   record Source(double openCircuitV, double resistanceOhm) {
     double underA(double currentA) {
       return openCircuitV - currentA * resistanceOhm;
+    }
+
+    double currentAt(double voltageV) {
+      return (openCircuitV - voltageV) / resistanceOhm;
     }
 
     /** Discharge current at a power that is available. */
@@ -57,15 +60,10 @@ record ModuleVoltages(
         : conditions.coldest();
   }
 
-  /** The resistance from a current that loses about all the voltage, so that no digit is lost. */
   private static Source source(
       Pack pack, PackState state, Direction direction, Quantity<Time> duration) {
-    double openCircuitV = Kind.VOLTAGE.siValueOf(pack.openCircuitVoltage(state));
-    double sign = direction == Direction.DISCHARGE ? 1 : -1;
-    double probeA =
-        sign * openCircuitV / Kind.RESISTANCE.siValueOf(pack.resistance(state, direction));
-    Quantity<ElectricCurrent> probe = Kind.CURRENT.ofSi(probeA);
-    double probedV = Kind.VOLTAGE.siValueOf(pack.terminalVoltage(state, probe, duration));
-    return new Source(openCircuitV, (openCircuitV - probedV) / probeA);
+    return new Source(
+        Kind.VOLTAGE.siValueOf(pack.openCircuitVoltage(state)),
+        Kind.RESISTANCE.siValueOf(pack.resistance(state, direction, duration)));
   }
 }

@@ -50,6 +50,11 @@ public final class PackSearch {
 
   private final SearchDraft draft;
 
+  /** For tests of the parts. */
+  SearchDraft draft() {
+    return draft;
+  }
+
   private PackSearch(SearchDraft draft) {
     this.draft = draft;
   }

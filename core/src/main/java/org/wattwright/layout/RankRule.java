@@ -2,6 +2,7 @@ package org.wattwright.layout;
 
 import java.util.Optional;
 import org.wattwright.check.Check;
+import org.wattwright.check.Source;
 
 /** What candidates are ranked by must be known; a candidate of which it is not is provisional. */
 final class RankRule implements Rule {
@@ -37,7 +38,11 @@ final class RankRule implements Rule {
   public Optional<Check> check(Candidate candidate) {
     return property
         .missing(candidate.variant())
-        .map(input -> Check.named("pack.rank", name()).notChecked(input));
+        .map(
+            input ->
+                Check.named("pack.rank", name())
+                    .source(Source.requirement("ranking"))
+                    .notChecked(input));
   }
 
   @Override

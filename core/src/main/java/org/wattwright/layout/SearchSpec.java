@@ -1,6 +1,7 @@
 package org.wattwright.layout;
 
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -11,6 +12,7 @@ import org.wattwright.battery.PackState;
 import org.wattwright.layout.SearchDraft.PowerDemand;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
+import org.wattwright.units.Price;
 import org.wattwright.units.StateOfCharge;
 import org.wattwright.voltage.OperatingConditions;
 
@@ -132,7 +134,7 @@ final class SearchSpec {
             conditions ->
                 draft.meanPower != null
                     ? new EnergyAtPower(draft.meanPower, conditions)
-                    : SumProperties.energyAtRest(conditions));
+                    : new EnergyAtRest(conditions));
   }
 
   Property peakPower() {
@@ -163,23 +165,23 @@ final class SearchSpec {
 
   /** The price of a pack, after all prices were found to be in one currency. */
   Property price() {
-    List<String> codes = currencyCodes();
-    if (codes.size() > 1) {
+    List<Currency> currencies = currencies();
+    if (currencies.size() > 1) {
+      List<String> codes = currencies.stream().map(Currency::getCurrencyCode).sorted().toList();
       throw InvalidInputException.of(
           "PackSearch.price", "in one currency", String.join(" and ", codes));
     }
-    return SumProperties.price(String.join("", codes));
+    return SumProperties.price(currencies.stream().findFirst());
   }
 
-  private List<String> currencyCodes() {
+  private List<Currency> currencies() {
     return Stream.of(
             draft.modules.stream().map(BatteryModule::price).flatMap(Optional::stream),
             draft.enclosures.stream().map(Enclosure::price).flatMap(Optional::stream),
             Optional.ofNullable(draft.price).stream())
         .flatMap(prices -> prices)
-        .map(price -> price.currency().getCurrencyCode())
+        .map(Price::currency)
         .distinct()
-        .sorted()
         .toList();
   }
 
@@ -190,7 +192,7 @@ final class SearchSpec {
     optionalEnergy().ifPresent(properties::add);
     draft.powers.forEach(demand -> properties.add(new LeastPower(List.of(demand.state()))));
     properties.add(SumProperties.volume());
-    if (currencyCodes().size() == 1) {
+    if (currencies().size() == 1) {
       properties.add(price());
     }
     if (bus != null) {

@@ -1,17 +1,17 @@
 package org.wattwright.layout;
 
 import static org.wattwright.units.WorkshopUnits.KILOGRAM;
-import static org.wattwright.units.WorkshopUnits.KILOWATT_HOUR;
 import static org.wattwright.units.WorkshopUnits.LITRE;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Currency;
 import java.util.List;
-import org.wattwright.battery.BatteryModule;
+import java.util.Optional;
 import org.wattwright.battery.CellProperty;
-import org.wattwright.battery.Pack;
 import org.wattwright.check.Figure;
 import org.wattwright.units.Kind;
-import org.wattwright.units.StateOfCharge;
-import org.wattwright.voltage.OperatingConditions;
+import org.wattwright.units.Price;
 
 /** The sums over modules and enclosures that a search knows. */
 final class SumProperties {
@@ -41,17 +41,25 @@ final class SumProperties {
         List.of(CellProperty.MASS));
   }
 
-  /** Modules and enclosures, all in one currency. */
-  static Property price(String currencyCode) {
-    String name = currencyCode.isEmpty() ? "pack price" : "pack price in " + currencyCode;
+  /** Modules and enclosures, all in one currency; empty if nothing has a price. */
+  static Property price(Optional<Currency> currency) {
     return new SumProperty(
-        new SumProperty.Words(name, "C", "price"),
+        new SumProperty.Words("pack price", "C", "price"),
         new SumProperty.Parts(
-            module -> module.price().map(p -> p.amount().doubleValue()).orElse(Double.NaN),
-            enclosure -> enclosure.price().map(p -> p.amount().doubleValue()).orElse(Double.NaN),
-            candidate -> candidate.price().map(p -> p.amount().doubleValue()).orElse(Double.NaN)),
-        Figure::number,
+            module -> amount(module.price()),
+            enclosure -> amount(enclosure.price()),
+            candidate -> amount(candidate.price())),
+        si -> currency.map(c -> Figure.of(priceOf(si, c))).orElseGet(() -> Figure.number(si)),
         List.of());
+  }
+
+  private static double amount(Optional<Price> price) {
+    return price.map(p -> p.amount().doubleValue()).orElse(Double.NaN);
+  }
+
+  /** Without the digits that only binary numbers have. */
+  private static Price priceOf(double amount, Currency currency) {
+    return new Price(new BigDecimal(amount).round(new MathContext(15)), currency);
   }
 
   /** Number of modules. */
@@ -61,41 +69,5 @@ final class SumProperties {
         new SumProperty.Parts(module -> 1, enclosure -> 0, Candidate::moduleCount),
         si -> Figure.count((long) si),
         List.of());
-  }
-
-  /** Capacity times open-circuit voltage over the states of charge in use, usual temperature. */
-  static Property energyAtRest(OperatingConditions conditions) {
-    return new SumProperty(
-        new SumProperty.Words("usable energy at rest voltage", "E", "energy"),
-        new SumProperty.Parts(
-            module -> energyOfModuleJ(module, conditions),
-            enclosure -> 0,
-            candidate -> energyOfPackJ(candidate.pack(), conditions)),
-        si -> Figure.ofSi(si, KILOWATT_HOUR),
-        List.of(CellProperty.CAPACITY, CellProperty.VOLTAGE));
-  }
-
-  private static double energyOfModuleJ(BatteryModule module, OperatingConditions conditions) {
-    return Kind.CHARGE.siValueOf(module.capacity())
-        * module.series()
-        * meanCellVoltageTimesShare(module, conditions);
-  }
-
-  /** The strings of a searched pack are alike, so the first speaks for all. */
-  private static double energyOfPackJ(Pack pack, OperatingConditions conditions) {
-    BatteryModule module = pack.strings().get(0).groups().get(0).module();
-    return Kind.CHARGE.siValueOf(pack.capacity())
-        * pack.strings().get(0).cellsInSeries()
-        * meanCellVoltageTimesShare(module, conditions);
-  }
-
-  private static double meanCellVoltageTimesShare(
-      BatteryModule module, OperatingConditions conditions) {
-    StateOfCharge fullest = conditions.fullest();
-    StateOfCharge emptiest = conditions.emptiest();
-    double meanV =
-        Kind.VOLTAGE.siValueOf(
-            module.cell().openCircuit().meanBetween(emptiest, fullest, conditions.usual()));
-    return meanV * (fullest.fraction() - emptiest.fraction());
   }
 }

@@ -139,15 +139,16 @@ public final class NamedUnit<Q extends Quantity<Q>> implements Serializable {
   /** Among the numbers beside {@code plain} that convert to this SI value, the shortest. */
   private double shortestAlike(double plain, double siValue) {
     double size = Math.abs(plain) + Math.abs(zeroShift);
+    double rounded = Decimal.rounded(plain, Decimal.SAFE_DIGITS, size);
+    if (toSi(rounded) == siValue) {
+      return rounded;
+    }
+    if (toSi(plain) == siValue) {
+      return plain;
+    }
     double above = Math.nextUp(plain);
     double below = Math.nextDown(plain);
-    double[] candidates = {Decimal.rounded(plain, Decimal.SAFE_DIGITS, size), plain, above, below};
-    for (double candidate : candidates) {
-      if (toSi(candidate) == siValue) {
-        return candidate;
-      }
-    }
-    return plain;
+    return toSi(above) == siValue ? above : toSi(below) == siValue ? below : plain;
   }
 
   double numerator() {

@@ -2,6 +2,7 @@ package org.wattwright.units;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Brings the many ways to type a unit to one: {@code mm2}, {@code Ohm}, {@code uF}, {@code N m},
@@ -10,21 +11,27 @@ import java.util.List;
 final class UnitSpelling {
   private static final char DOT = '·';
 
+  private static final Pattern OHM = Pattern.compile("[oO]hms?");
+
+  /** How ft-lb and kW-h are typed. */
+  private static final Pattern HYPHEN_BETWEEN_LETTERS = Pattern.compile("(?<=\\p{L})-(?=\\p{L})");
+
+  private static final Pattern CARET_BEFORE_EXPONENT = Pattern.compile("\\^(?=[-0-9−⁻])");
+  private static final Pattern DOTS = Pattern.compile("·+");
+  private static final Pattern DOT_BESIDE_BRACKET = Pattern.compile("·?([/()])·?");
+
   private UnitSpelling() {}
 
   /** The one spelling under which the table files a unit; factors stay apart by {@code ·}. */
   static String normalised(String symbol) {
-    StringBuilder plain = new StringBuilder(symbol.length());
-    String words =
-        symbol
-            .replace("℃", "°C")
-            .replace("℉", "°F")
-            .replaceAll("[oO]hms?", "Ω")
-            // A hyphen between letters is how ft-lb and kW-h are typed.
-            .replaceAll("(?<=\\p{L})-(?=\\p{L})", "·")
-            .replaceAll("\\^(?=[-0-9−⁻])", "");
+    String words = symbol.replace("℃", "°C").replace("℉", "°F");
+    words = OHM.matcher(words).replaceAll("Ω");
+    words = HYPHEN_BETWEEN_LETTERS.matcher(words).replaceAll("·");
+    words = CARET_BEFORE_EXPONENT.matcher(words).replaceAll("");
+    StringBuilder plain = new StringBuilder(words.length());
     words.chars().forEach(c -> plain.append(plainCharacter((char) c)));
-    String spaced = plain.toString().replaceAll("·+", "·").replaceAll("·?([/()])·?", "$1");
+    String spaced = DOTS.matcher(plain).replaceAll("·");
+    spaced = DOT_BESIDE_BRACKET.matcher(spaced).replaceAll("$1");
     boolean asciiMicro = spaced.length() > 1 && spaced.charAt(0) == 'u';
     return asciiMicro ? "µ" + spaced.substring(1) : spaced;
   }

@@ -22,6 +22,7 @@ final class UnitTable {
       UNITS.computeIfAbsent(kind, k -> new ArrayList<>()).add(named.unit());
       Map<String, NamedUnit<?>> spellings = SPELLINGS.computeIfAbsent(kind, k -> new HashMap<>());
       for (String spelling : named.allSpellings()) {
+        spellings.put(spelling, named.unit()); // found without normalising
         UnitSpelling.variants(spelling).forEach(variant -> spellings.put(variant, named.unit()));
       }
     }
@@ -41,8 +42,10 @@ final class UnitTable {
 
   @SuppressWarnings("unchecked") // the table files every unit under its own kind
   static <Q extends Quantity<Q>> @Nullable NamedUnit<Q> find(Kind<Q> kind, String spelling) {
+    Map<String, NamedUnit<?>> spellings = SPELLINGS.getOrDefault(kind, Map.of());
+    NamedUnit<?> asFiled = spellings.get(spelling);
     return (NamedUnit<Q>)
-        SPELLINGS.getOrDefault(kind, Map.of()).get(UnitSpelling.normalised(spelling));
+        (asFiled != null ? asFiled : spellings.get(UnitSpelling.normalised(spelling)));
   }
 
   /** Another kind that knows this spelling, for error messages. */

@@ -1,9 +1,5 @@
 package org.wattwright.voltage;
 
-import static org.wattwright.units.WorkshopUnits.AMPERE;
-import static org.wattwright.units.WorkshopUnits.MILLIOHM;
-import static org.wattwright.units.WorkshopUnits.VOLT;
-
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Temperature;
@@ -16,81 +12,73 @@ import org.wattwright.battery.PowerLimit;
 import org.wattwright.battery.PowerResult;
 import org.wattwright.battery.SeriesString;
 import org.wattwright.check.Basis;
-import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
 import org.wattwright.units.Kind;
 import org.wattwright.units.StateOfCharge;
 
 /** Computes the voltages of a pack under conditions; the one place that does. */
 final class EnvelopeSolver {
+  /** What a check allows too: rounding must not refuse what the limit itself names. */
+  private static final double ROUNDING = 1e-12;
+
   private final Pack pack;
 
   /** The pack with estimated resistances at their high end. */
   private final Pack sagging;
 
   private final OperatingConditions conditions;
-  private final Recorder recorder;
+  private final Quantity<Temperature> coldestForCharge;
 
-  EnvelopeSolver(Pack pack, OperatingConditions conditions, Recorder recorder) {
+  EnvelopeSolver(Pack pack, OperatingConditions conditions) {
     this.pack = pack;
     this.sagging = pack.atBandEnd(BandEnd.HIGH);
     this.conditions = conditions;
-    this.recorder = recorder;
+    this.coldestForCharge = coldestForCharge();
   }
 
-  VoltageEnvelope envelope() {
-    double endOfChargeV = endOfChargeV();
+  /** An envelope with the peak load behind it. */
+  record Solution(VoltageEnvelope envelope, PeakLoad peak, double regeneratingV) {}
+
+  Solution solve(Recorder recorder) {
+    double endOfChargeV = endOfChargeV(conditions.fullest());
     double regeneratingV = regeneratingV(conditions.fullest());
-    double fullAtRestV = openCircuitV(conditions.fullest(), conditions.usual(), "full");
+    double fullAtRestV = openCircuitV(conditions.fullest(), conditions.usual());
     double nominalV = nominalV();
-    double emptyAtRestV = openCircuitV(conditions.emptiest(), conditions.coldest(), "empty");
+    double emptyAtRestV = coldAtRestV(conditions.emptiest());
     PeakLoad peak = peakLoad(conditions.emptiest());
-    recordPeak(peak, emptyAtRestV);
-    return new VoltageEnvelope(
-        Kind.VOLTAGE.ofSi(endOfChargeV),
-        Kind.VOLTAGE.ofSi(Math.max(endOfChargeV, regeneratingV)),
-        Kind.VOLTAGE.ofSi(fullAtRestV),
-        Kind.VOLTAGE.ofSi(nominalV),
-        Kind.VOLTAGE.ofSi(emptyAtRestV),
-        Kind.VOLTAGE.ofSi(peak.voltageV()),
-        Kind.CURRENT.ofSi(peak.currentA()));
+    VoltageEnvelope envelope =
+        new VoltageEnvelope(
+            Kind.VOLTAGE.ofSi(endOfChargeV),
+            Kind.VOLTAGE.ofSi(Math.max(endOfChargeV, regeneratingV)),
+            Kind.VOLTAGE.ofSi(fullAtRestV),
+            Kind.VOLTAGE.ofSi(nominalV),
+            Kind.VOLTAGE.ofSi(emptyAtRestV),
+            Kind.VOLTAGE.ofSi(peak.voltageV()),
+            Kind.CURRENT.ofSi(peak.currentA()));
+    Solution solution = new Solution(envelope, peak, regeneratingV);
+    if (recorder.isOn()) {
+      new EnvelopeSheet(this, recorder).record(solution);
+    }
+    return solution;
   }
 
-  private double endOfChargeV() {
-    boolean full = conditions.fullest().equals(StateOfCharge.FULL);
-    double voltageV =
-        Kind.VOLTAGE.siValueOf(
-            full
-                ? pack.maximumVoltage()
-                : pack.openCircuitVoltage(PackState.of(conditions.fullest(), conditions.usual())));
-    if (recorder.isOn()) {
-      recorder
-          .step("U_end", "end of charge at " + conditions.fullest())
-          .formula(full ? "S·u_max of the cells" : "OCV at the fullest state in use")
-          .basis(pack.basis(CellProperty.VOLTAGE))
-          .gives(voltageV, VOLT);
-    }
-    return voltageV;
+  /** Voltage at which a charge to this state ends: all cells at their maximum, or the rest's. */
+  double endOfChargeV(StateOfCharge stateOfCharge) {
+    return stateOfCharge.equals(StateOfCharge.FULL)
+        ? Kind.VOLTAGE.siValueOf(pack.maximumVoltage())
+        : openCircuitV(stateOfCharge, conditions.usual());
   }
 
   /** Voltage under the regeneration current at the coldest temperature that allows charging. */
   double regeneratingV(StateOfCharge stateOfCharge) {
-    PackState state = PackState.of(stateOfCharge, coldestForCharge());
     double currentA = Kind.CURRENT.siValueOf(conditions.regenerationCurrent());
     Quantity<ElectricCurrent> into = Kind.CURRENT.ofSi(-currentA);
-    double voltageV =
-        Kind.VOLTAGE.siValueOf(sagging.terminalVoltage(state, into, conditions.peakDuration()));
-    if (recorder.isOn()) {
-      recorder
-          .step("U_reg", "under regeneration at " + state)
-          .formula("OCV + I·R")
-          .with("OCV", Figure.of(pack.openCircuitVoltage(state), VOLT))
-          .with("I", currentA, AMPERE)
-          .with("R", Figure.of(sagging.resistance(state, Direction.CHARGE), MILLIOHM))
-          .basis(loadedBasis())
-          .gives(voltageV, VOLT);
-    }
-    return voltageV;
+    return Kind.VOLTAGE.siValueOf(
+        sagging.terminalVoltage(regenerationState(stateOfCharge), into, conditions.peakDuration()));
+  }
+
+  PackState regenerationState(StateOfCharge stateOfCharge) {
+    return PackState.of(stateOfCharge, coldestForCharge);
   }
 
   private Quantity<Temperature> coldestForCharge() {
@@ -105,44 +93,44 @@ final class EnvelopeSolver {
     return coldest;
   }
 
-  private double openCircuitV(
-      StateOfCharge stateOfCharge, Quantity<Temperature> temperature, String name) {
-    PackState state = PackState.of(stateOfCharge, temperature);
-    double voltageV = Kind.VOLTAGE.siValueOf(pack.openCircuitVoltage(state));
-    if (recorder.isOn()) {
-      recorder
-          .step("U_" + name, name + " at rest, " + state)
-          .formula("sum of the cells' OCV")
-          .basis(pack.basis(CellProperty.VOLTAGE))
-          .gives(voltageV, VOLT);
-    }
-    return voltageV;
+  double coldAtRestV(StateOfCharge stateOfCharge) {
+    return openCircuitV(stateOfCharge, conditions.coldest());
   }
 
+  private double openCircuitV(StateOfCharge stateOfCharge, Quantity<Temperature> temperature) {
+    return Kind.VOLTAGE.siValueOf(
+        sagging.openCircuitVoltage(PackState.of(stateOfCharge, temperature)));
+  }
+
+  /** Energy at rest between the two states over the charge between them. */
   private double nominalV() {
-    double voltageV = 0;
-    for (SeriesString.Group group : pack.strings().get(0).groups()) {
-      double cellV =
-          Kind.VOLTAGE.siValueOf(
-              group
-                  .module()
-                  .cell()
-                  .openCircuit()
-                  .meanBetween(conditions.emptiest(), conditions.fullest(), conditions.usual()));
-      voltageV += group.count() * group.module().series() * cellV;
+    double energy = 0;
+    double charge = 0;
+    for (SeriesString string : pack.strings()) {
+      double capacityC = Kind.CHARGE.siValueOf(string.capacity());
+      energy += capacityC * meanV(string);
+      charge += capacityC;
     }
-    if (recorder.isOn()) {
-      recorder
-          .step("U_nom", "mean open-circuit voltage over the states of charge in use")
-          .formula("∫OCV ds / Δs")
-          .basis(pack.basis(CellProperty.VOLTAGE))
-          .gives(voltageV, VOLT);
+    return energy / charge;
+  }
+
+  /** Mean open-circuit voltage of a string over the states of charge in use. */
+  double meanV(SeriesString string) {
+    double voltageV = 0;
+    for (SeriesString.Group group : string.groups()) {
+      voltageV += group.count() * group.module().series() * meanCellV(group);
     }
     return voltageV;
   }
 
-  /** The peak load, or the largest that the pack carries. */
-  record PeakLoad(double currentA, double voltageV, boolean available, PowerLimit maximum) {}
+  double meanCellV(SeriesString.Group group) {
+    return Kind.VOLTAGE.siValueOf(
+        group
+            .module()
+            .cell()
+            .openCircuit()
+            .meanBetween(conditions.emptiest(), conditions.fullest(), conditions.usual()));
+  }
 
   PeakLoad peakLoad(StateOfCharge stateOfCharge) {
     PackState state = PackState.of(stateOfCharge, conditions.coldest());
@@ -155,10 +143,17 @@ final class EnvelopeSolver {
 
   private PeakLoad atCurrent(
       PackState state, Quantity<ElectricCurrent> current, PowerLimit maximum) {
+    double currentA = Kind.CURRENT.siValueOf(current);
+    if (!atMost(currentA, Kind.CURRENT.siValueOf(maximum.current()))) {
+      return largest(maximum);
+    }
     double voltageV =
         Kind.VOLTAGE.siValueOf(sagging.terminalVoltage(state, current, conditions.peakDuration()));
-    boolean available = Kind.CURRENT.compare(current, maximum.current()) <= 0;
-    return new PeakLoad(Kind.CURRENT.siValueOf(current), voltageV, available, maximum);
+    return new PeakLoad(currentA, voltageV, true, maximum);
+  }
+
+  static boolean atMost(double value, double limit) {
+    return limit - value >= -ROUNDING * Math.abs(limit);
   }
 
   private PeakLoad atPower(PackState state, PowerLimit maximum) {
@@ -172,6 +167,10 @@ final class EnvelopeSolver {
           true,
           maximum);
     }
+    return largest(maximum);
+  }
+
+  private static PeakLoad largest(PowerLimit maximum) {
     return new PeakLoad(
         Kind.CURRENT.siValueOf(maximum.current()),
         Kind.VOLTAGE.siValueOf(maximum.voltage()),
@@ -179,23 +178,23 @@ final class EnvelopeSolver {
         maximum);
   }
 
-  private void recordPeak(PeakLoad peak, double emptyAtRestV) {
-    if (!recorder.isOn()) {
-      return;
-    }
-    PackState state = PackState.of(conditions.emptiest(), conditions.coldest());
-    String load = peak.available() ? "the peak load" : "the largest load it carries";
-    recorder
-        .step("U_min", "empty and cold under " + load + ", " + state)
-        .formula("U_empty − I·R")
-        .with("U_empty", emptyAtRestV, VOLT)
-        .with("I", peak.currentA(), AMPERE)
-        .with("R", Figure.of(sagging.resistance(state, Direction.DISCHARGE), MILLIOHM))
-        .basis(loadedBasis())
-        .gives(peak.voltageV(), VOLT);
+  Basis restBasis() {
+    return pack.basis(CellProperty.VOLTAGE);
   }
 
   Basis loadedBasis() {
-    return pack.basis(CellProperty.VOLTAGE).and(pack.basis(CellProperty.RESISTANCE));
+    return restBasis().and(pack.basis(CellProperty.RESISTANCE));
+  }
+
+  Pack pack() {
+    return pack;
+  }
+
+  Pack sagging() {
+    return sagging;
+  }
+
+  OperatingConditions conditions() {
+    return conditions;
   }
 }

@@ -1,6 +1,7 @@
 package org.wattwright.voltage;
 
 import java.io.Serializable;
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
@@ -41,7 +42,7 @@ public final class OperatingConditions implements Serializable {
   private final @Nullable Quantity<Power> peakPower;
   private final @Nullable Quantity<ElectricCurrent> peakCurrent;
   private final Quantity<Time> peakDuration;
-  private final Quantity<ElectricCurrent> regenerationCurrent;
+  private final @Nullable Quantity<ElectricCurrent> regenerationCurrent;
 
   private OperatingConditions(Builder builder) {
     emptiest = MissingFields.present(builder.emptiest);
@@ -72,7 +73,7 @@ public final class OperatingConditions implements Serializable {
     private @Nullable Quantity<Power> peakPower;
     private @Nullable Quantity<ElectricCurrent> peakCurrent;
     private @Nullable Quantity<Time> peakDuration;
-    private Quantity<ElectricCurrent> regenerationCurrent = Measures.amperes(0);
+    private @Nullable Quantity<ElectricCurrent> regenerationCurrent;
 
     Builder() {}
 
@@ -157,7 +158,8 @@ public final class OperatingConditions implements Serializable {
     }
 
     /**
-     * Largest charge or regeneration current into a full pack; 0 A unless told.
+     * Largest charge or regeneration current into a full pack. If it is not told, 0 A is taken and
+     * a review is not complete: a check names it as missing. Without regeneration tell 0 A.
      *
      * @param value magnitude, ≥ 0 A
      * @return this builder
@@ -252,10 +254,41 @@ public final class OperatingConditions implements Serializable {
   /**
    * Largest charge or regeneration current into a full pack.
    *
-   * @return magnitude, in the unit as given
+   * @return magnitude, in the unit as given; 0 A if not stated
    */
   public Quantity<ElectricCurrent> regenerationCurrent() {
-    return regenerationCurrent;
+    return regenerationCurrent != null ? regenerationCurrent : Measures.amperes(0);
+  }
+
+  /**
+   * Whether the regeneration current was stated, be it 0 A.
+   *
+   * @return false if 0 A is taken for want of a statement
+   */
+  public boolean regenerationIsStated() {
+    return regenerationCurrent != null;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof OperatingConditions that && fields().equals(that.fields());
+  }
+
+  @Override
+  public int hashCode() {
+    return fields().hashCode();
+  }
+
+  private List<Optional<Object>> fields() {
+    return List.of(
+        Optional.of(emptiest),
+        Optional.of(fullest),
+        Optional.of(coldest),
+        Optional.of(usual),
+        Optional.ofNullable(peakPower),
+        Optional.ofNullable(peakCurrent),
+        Optional.of(peakDuration),
+        Optional.ofNullable(regenerationCurrent));
   }
 
   /**
@@ -276,6 +309,6 @@ public final class OperatingConditions implements Serializable {
         + " for "
         + peakDuration
         + ", regeneration "
-        + regenerationCurrent;
+        + (regenerationCurrent != null ? regenerationCurrent : "not stated");
   }
 }

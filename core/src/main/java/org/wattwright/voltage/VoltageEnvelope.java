@@ -8,19 +8,23 @@ import org.wattwright.battery.Pack;
 import org.wattwright.check.Recorder;
 import org.wattwright.check.Worksheet;
 import org.wattwright.units.Kind;
+import org.wattwright.units.Measure;
 import org.wattwright.units.Measures;
 
 /**
  * The voltages of a pack between full and empty under stated conditions.
  *
- * <p>Loaded points take an estimated resistance at the high end of its band. Immutable and
- * thread-safe.
+ * <p>Loaded points take an estimated resistance at the high end of its band: the sag is the deepest
+ * and the rise under charge the highest that the estimate allows. Regeneration is taken at the full
+ * current and at the coldest temperature at which every cell may be charged, where resistance is
+ * highest. Voltages are those at the pack's terminals. Immutable and thread-safe.
  *
  * @param endOfCharge voltage at which charging ends: every cell at its maximum if charged to 100 %,
  *     else the open-circuit voltage at the fullest state in use
  * @param fullUnderCharge the higher of the end of charge and the fullest state under regeneration
  * @param fullAtRest open-circuit voltage at the fullest state, usual temperature
- * @param nominal mean open-circuit voltage between the fullest and the emptiest state
+ * @param nominal mean open-circuit voltage between the fullest and the emptiest state at the usual
+ *     temperature; strings that differ count by their capacities
  * @param emptyAtRest open-circuit voltage at the emptiest state, coldest temperature
  * @param emptyUnderLoad voltage at the emptiest state and coldest temperature under the peak load,
  *     or under the largest load the pack can carry if that is less
@@ -36,6 +40,27 @@ public record VoltageEnvelope(
     Quantity<ElectricCurrent> peakCurrent)
     implements Serializable {
   /**
+   * Takes any quantity implementation.
+   *
+   * @param endOfCharge voltage at which charging ends
+   * @param fullUnderCharge highest voltage
+   * @param fullAtRest open-circuit voltage at the fullest state
+   * @param nominal mean open-circuit voltage
+   * @param emptyAtRest open-circuit voltage at the emptiest state
+   * @param emptyUnderLoad lowest voltage
+   * @param peakCurrent current at the lowest voltage
+   */
+  public VoltageEnvelope {
+    endOfCharge = Measure.from(endOfCharge, Kind.VOLTAGE);
+    fullUnderCharge = Measure.from(fullUnderCharge, Kind.VOLTAGE);
+    fullAtRest = Measure.from(fullAtRest, Kind.VOLTAGE);
+    nominal = Measure.from(nominal, Kind.VOLTAGE);
+    emptyAtRest = Measure.from(emptyAtRest, Kind.VOLTAGE);
+    emptyUnderLoad = Measure.from(emptyUnderLoad, Kind.VOLTAGE);
+    peakCurrent = Measure.from(peakCurrent, Kind.CURRENT);
+  }
+
+  /**
    * The envelope of a pack.
    *
    * @param pack the pack
@@ -43,7 +68,7 @@ public record VoltageEnvelope(
    * @return the envelope
    */
   public static VoltageEnvelope of(Pack pack, OperatingConditions conditions) {
-    return new EnvelopeSolver(pack, conditions, Recorder.OFF).envelope();
+    return new EnvelopeSolver(pack, conditions).solve(Recorder.OFF).envelope();
   }
 
   /**
@@ -55,7 +80,7 @@ public record VoltageEnvelope(
    */
   public static Worksheet worksheet(Pack pack, OperatingConditions conditions) {
     Worksheet.Recording recording = Worksheet.record("Voltage envelope, " + conditions);
-    new EnvelopeSolver(pack, conditions, recording).envelope();
+    new EnvelopeSolver(pack, conditions).solve(recording);
     return recording.toWorksheet();
   }
 

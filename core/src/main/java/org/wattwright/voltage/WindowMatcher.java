@@ -3,16 +3,11 @@ package org.wattwright.voltage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.battery.BatteryModule;
 import org.wattwright.battery.Pack;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
-import org.wattwright.units.Kind;
-import org.wattwright.units.Measures;
 
 /**
  * Finds how many modules in series fit the voltage windows of all devices.
@@ -98,8 +93,12 @@ public final class WindowMatcher {
   }
 
   /**
-   * Every number of modules in series that breaks no window and carries the peak load, up to 400
-   * cells.
+   * Every number of modules in series that breaks no known limit and carries the peak load, up to
+   * 400 cells: those whose {@link #review} holds no FAIL. A limit that is not known breaks nothing;
+   * the review says what is not checked.
+   *
+   * <p>Every voltage rises with the number of modules, so each limit holds up to a number, or from
+   * a number on, and is found by halving.
    *
    * @return the numbers, or the conflict
    * @throws InvalidInputException if there is no device or no conditions
@@ -107,26 +106,11 @@ public final class WindowMatcher {
   public WindowMatch match() {
     Require.nonEmpty("WindowMatcher.devices", devices);
     int most = Math.max(1, MOST_CELLS_IN_SERIES / module.series());
-    List<VoltageEnvelope> envelopes = new ArrayList<>();
-    List<Boolean> peaks = new ArrayList<>();
-    for (int series = 1; series <= most; series++) {
-      EnvelopeSolver solver = solver(series);
-      envelopes.add(solver.envelope());
-      peaks.add(solver.peakLoad(requiredConditions().emptiest()).available());
-    }
-    List<Integer> fitting = new ArrayList<>();
-    for (int series = 1; series <= most; series++) {
-      VoltageEnvelope envelope = envelopes.get(series - 1);
-      if (peaks.get(series - 1) && devices.stream().allMatch(d -> fits(d, envelope))) {
-        fitting.add(series);
-      }
-    }
-    return fitting.isEmpty() ? conflict(envelopes, peaks) : new WindowMatch.Fits(fitting);
-  }
-
-  private EnvelopeSolver solver(int series) {
-    return new EnvelopeSolver(
-        Pack.of(module, series, parallel), requiredConditions(), org.wattwright.check.Recorder.OFF);
+    return new SeriesSearch(
+            series -> new EnvelopeSolver(Pack.of(module, series, parallel), requiredConditions()),
+            devices,
+            most)
+        .run();
   }
 
   private OperatingConditions requiredConditions() {
@@ -134,100 +118,5 @@ public final class WindowMatcher {
       throw InvalidInputException.of("WindowMatcher.conditions", "given by under(…)", "missing");
     }
     return conditions;
-  }
-
-  private static boolean fits(Device device, VoltageEnvelope envelope) {
-    return fitsAbove(device, envelope) && fitsBelow(device, envelope);
-  }
-
-  private static boolean fitsAbove(Device device, VoltageEnvelope envelope) {
-    return keeps(highest(device, envelope), upperEnd(device));
-  }
-
-  /** With the rounding that a check allows too. */
-  private static boolean keeps(
-      Quantity<ElectricPotential> actual, Quantity<ElectricPotential> limit) {
-    double limitV = Kind.VOLTAGE.siValueOf(limit);
-    return Kind.VOLTAGE.siValueOf(actual) <= limitV * (1 + 1e-12);
-  }
-
-  private static boolean fitsBelow(Device device, VoltageEnvelope envelope) {
-    Quantity<ElectricPotential> lowest =
-        device.role() == DeviceRole.CHARGER ? envelope.emptyAtRest() : envelope.emptyUnderLoad();
-    return keeps(device.window().operating().lowest(), lowest);
-  }
-
-  /** The highest voltage that a device meets: a charger the end of charge, all others more. */
-  private static Quantity<ElectricPotential> highest(Device device, VoltageEnvelope envelope) {
-    return device.role() == DeviceRole.CHARGER
-        ? envelope.endOfCharge()
-        : envelope.fullUnderCharge();
-  }
-
-  private static Quantity<ElectricPotential> upperEnd(Device device) {
-    return device.window().operating().highest();
-  }
-
-  /** The device that allows the fewest modules against the one that needs the most. */
-  private WindowMatch conflict(List<VoltageEnvelope> envelopes, List<Boolean> peaks) {
-    Device upper = devices.get(0);
-    int most = Integer.MAX_VALUE;
-    String lower = "the peak load";
-    Optional<Integer> fewest = firstIndex(peaks);
-    for (Device device : devices) {
-      int allowed = (int) envelopes.stream().filter(e -> fitsAbove(device, e)).count();
-      if (allowed < most) {
-        most = allowed;
-        upper = device;
-      }
-      Optional<Integer> needed =
-          firstIndex(envelopes.stream().map(e -> fitsBelow(device, e)).toList());
-      if (fewest.isPresent() && (needed.isEmpty() || needed.get() > fewest.get())) {
-        fewest = needed;
-        lower = device.name();
-      }
-    }
-    return conflictOf(upper, most, lower, fewest, envelopes);
-  }
-
-  private static Optional<Integer> firstIndex(List<Boolean> values) {
-    int index = values.indexOf(true);
-    return index < 0 ? Optional.empty() : Optional.of(index + 1);
-  }
-
-  private WindowMatch conflictOf(
-      Device upper,
-      int most,
-      String lower,
-      Optional<Integer> fewest,
-      List<VoltageEnvelope> envelopes) {
-    Quantity<ElectricPotential> end = upperEnd(upper);
-    String atMost = "at most " + most + " in series";
-    if (fewest.isEmpty() || fewest.get() <= most) {
-      // The windows overlap, but no number carries the load: more strings in parallel are needed.
-      String text = lower + " is met by no number of modules in series; " + atMost;
-      return new WindowMatch.Conflict(
-          upper.name(), end, most, lower, Optional.empty(), Optional.empty(), text);
-    }
-    VoltageEnvelope needed = envelopes.get(fewest.get() - 1);
-    Quantity<ElectricPotential> full = highest(upper, needed);
-    Quantity<ElectricPotential> apart =
-        Kind.VOLTAGE.ofSi(Kind.VOLTAGE.siValueOf(full) - Kind.VOLTAGE.siValueOf(end));
-    String text =
-        upper.name()
-            + " ends at "
-            + Measures.format(end, Kind.VOLTAGE)
-            + ", pack full is "
-            + Measures.format(full, Kind.VOLTAGE)
-            + ": "
-            + Measures.format(apart, Kind.VOLTAGE)
-            + " apart; "
-            + atMost
-            + ", but "
-            + lower
-            + " needs "
-            + fewest.get();
-    return new WindowMatch.Conflict(
-        upper.name(), end, most, lower, fewest, Optional.of(apart), text);
   }
 }

@@ -17,12 +17,16 @@ import org.wattwright.units.StateOfCharge;
 /**
  * One pack against the windows of its devices: envelope, checks, usable band, power available.
  *
+ * <p>All voltages are those at the pack's terminals, leads included. What a cable loses on the way
+ * to a device is not known here: under load a device sees less, under regeneration it gives more.
+ *
  * <p>Immutable and thread-safe.
  */
 public final class WindowReview {
   private final Pack pack;
   private final List<Device> devices;
   private final OperatingConditions conditions;
+  private final EnvelopeSolver solver;
   private final VoltageEnvelope envelope;
   private final List<Check> checks;
 
@@ -30,8 +34,10 @@ public final class WindowReview {
     this.pack = pack;
     this.devices = devices;
     this.conditions = conditions;
-    this.envelope = VoltageEnvelope.of(pack, conditions);
-    this.checks = List.copyOf(new WindowChecks(pack, conditions, envelope).against(devices));
+    this.solver = new EnvelopeSolver(pack, conditions);
+    EnvelopeSolver.Solution solution = solver.solve(Recorder.OFF);
+    this.envelope = solution.envelope();
+    this.checks = List.copyOf(new WindowChecks(solver, solution).against(devices));
   }
 
   /**
@@ -94,31 +100,41 @@ public final class WindowReview {
   }
 
   /**
-   * The states of charge in which every device works: from the emptiest at which the cold pack
-   * under peak load stays above every device's lower end and delivers the peak, to the fullest at
-   * which regeneration stays below every device's upper end. Found to 10⁻⁶.
+   * The states of charge in which every device works: the cold pack delivers the peak load and
+   * stays above every device's lower end under it, regeneration keeps below every device's upper
+   * end, and the charger can start and end a charge there.
+   *
+   * <p>Sought at every whole per cent; the ends are found to 10⁻⁶. Where resistance or voltage
+   * leave several bands, the widest.
    *
    * @return empty if there is no such state in the band of the conditions
    */
   public Optional<StateOfChargeBand> usableStateOfCharge() {
-    EnvelopeSolver solver = new EnvelopeSolver(pack, conditions, Recorder.OFF);
-    return new UsableBand(solver, devices, conditions).find();
+    return new UsableBand(solver, devices).find();
   }
 
   /**
-   * Power available to one device over state of charge and temperature: the least of what the pack
-   * gives and what the device takes at the voltage that is left.
+   * Power available to one device over state of charge and temperature, if it alone loads the pack:
+   * the largest power up to which every smaller one is available too, so that it can be reached
+   * from rest. The least of what the pack gives and what the device takes at the voltage that is
+   * left; an estimated resistance stands at the high end of its band.
+   *
+   * <p>Above the full-performance band a device takes more as its voltage sags, so a power beyond
+   * that one may exist as an operating point; it is not counted on.
    *
    * @param device with its ratings; a rating not given does not limit
    * @param temperatures cell temperatures, at least one
    * @param statesOfCharge at least one
-   * @return one point per temperature and state of charge, in that order
+   * @return one point per temperature and state of charge: the first temperature with every state
+   *     of charge, then the next
+   * @throws org.wattwright.units.InvalidInputException if a list is empty
    */
   public List<PowerPoint> powerAvailable(
       Device device, List<Quantity<Temperature>> temperatures, List<StateOfCharge> statesOfCharge) {
     Require.nonEmpty("temperatures", temperatures);
     Require.nonEmpty("statesOfCharge", statesOfCharge);
-    AvailablePower available = new AvailablePower(pack, device, conditions.peakDuration());
+    AvailablePower available =
+        new AvailablePower(solver.sagging(), device, conditions.peakDuration());
     List<PowerPoint> points = new ArrayList<>();
     for (Quantity<Temperature> temperature : temperatures) {
       for (StateOfCharge stateOfCharge : statesOfCharge) {

@@ -169,6 +169,16 @@ class CheckTest {
   }
 
   @Test
+  void recommendationNeverFails() {
+    assertThat(voltage().recommends(true).outcome()).isEqualTo(Outcome.PASS);
+    assertThat(voltage().recommends(false).outcome()).isEqualTo(Outcome.CAUTION);
+    assertThat(voltage().safety().basis(Basis.ESTIMATED).recommends(true).outcome())
+        .isEqualTo(Outcome.CAUTION);
+    assertThat(voltage().recommends(false))
+        .hasToString("CAUTION voltage.maximum: pack full against inverter maximum");
+  }
+
+  @Test
   void textShowsTheSignThatIsTrue() {
     assertThat(voltage().atMost(v(108), v(116)))
         .hasToString("PASS voltage.maximum: 108 V ≤ 116 V, margin 8 V");

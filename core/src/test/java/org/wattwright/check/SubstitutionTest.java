@@ -136,4 +136,18 @@ class SubstitutionTest {
     with("I", amperes(2), Kind.CURRENT);
     assertThat(in("I + I·I")).isEqualTo("2 A + 2 A · 2 A");
   }
+
+  @Test
+  void digitsOfOtherScriptsAreCopiedAsTheyAre() {
+    with("a", 1);
+    assertThat(in("٣·a")).isEqualTo("٣ · 1");
+  }
+
+  @Test
+  void cubeRootsAndDoublePrimesAreKnown() {
+    with("R″", milliohms(2), Kind.RESISTANCE).with("V", 8);
+    assertThat(in("∛V·R″")).isEqualTo("∛(8) · 2 mΩ");
+    assertThat(in("V×R″ ")).isEqualTo("8 × 2 mΩ ");
+    assertThat(in("V₍ₙ₎·R″ + V")).isEqualTo("V₍ₙ₎ · 2 mΩ + 8");
+  }
 }

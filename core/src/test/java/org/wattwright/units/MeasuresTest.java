@@ -92,7 +92,9 @@ class MeasuresTest {
             .collect(Collectors.toCollection(TreeSet::new));
     Set<String> checked = FactoryRow.all().map(FactoryRow::factory).collect(Collectors.toSet());
     factories.removeAll(checked);
-    assertThat(factories).containsExactly("celsius", "fahrenheit");
+    assertThat(factories)
+        .as("factories without a line in units/factories.csv")
+        .containsExactly("celsius", "fahrenheit");
     List<NamedUnit<?>> units =
         Stream.concat(
                 FactoryRow.all().<NamedUnit<?>>map(row -> row.of(1).namedUnit()),

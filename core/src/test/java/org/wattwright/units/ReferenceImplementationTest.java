@@ -30,6 +30,7 @@ import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.ComparableQuantity;
 import tech.units.indriya.function.LogConverter;
 import tech.units.indriya.function.RationalNumber;
@@ -221,6 +222,30 @@ class ReferenceImplementationTest {
     Quantity<TemperatureDifference> kelvins =
         (Quantity<TemperatureDifference>) (Quantity<?>) Quantities.getQuantity(5, Units.KELVIN);
     assertThat(Kind.TEMPERATURE_DIFFERENCE.siValueOf(kelvins)).isEqualTo(5);
+  }
+
+  @Test
+  @SuppressWarnings("unchecked")
+  void foreignTurnsAreNotTakenForRadians() {
+    Unit<RotationalSpeed> perMinute =
+        (Unit<RotationalSpeed>) (Unit<?>) AbstractUnit.ONE.divide(Units.MINUTE);
+    assertThatExceptionOfType(InvalidInputException.class)
+        .isThrownBy(() -> Kind.ROTATIONAL_SPEED.siValueOf(Quantities.getQuantity(3000, perMinute)))
+        .withMessageContaining("must be in rad/s or in a unit made of it, but was 1/min");
+    Unit<RotationalSpeed> degreesPerSecond =
+        (Unit<RotationalSpeed>)
+            (Unit<?>) Units.RADIAN.multiply(Math.PI).divide(180).divide(Units.SECOND);
+    assertThat(Kind.ROTATIONAL_SPEED.siValueOf(Quantities.getQuantity(180, degreesPerSecond)))
+        .isEqualTo(Math.PI, within(1e-12));
+  }
+
+  @Test
+  @SuppressWarnings("unchecked")
+  void foreignDifferenceInOtherKelvinsIsRead() {
+    Unit<TemperatureDifference> millikelvin =
+        (Unit<TemperatureDifference>) (Unit<?>) MetricPrefix.MILLI(Units.KELVIN);
+    assertThat(Kind.TEMPERATURE_DIFFERENCE.siValueOf(Quantities.getQuantity(5, millikelvin)))
+        .isEqualTo(0.005);
   }
 
   @Test

@@ -3,12 +3,12 @@ package org.wattwright.examples;
 import java.util.ArrayList;
 import java.util.List;
 import org.wattwright.check.Basis;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.CellInput;
 import org.wattwright.examples.job.JobInput;
 import org.wattwright.examples.job.Statement;
-import org.wattwright.examples.sheet.DataTable;
-import org.wattwright.examples.sheet.Paragraph;
-import org.wattwright.examples.sheet.Section;
 
 /**
  * The inputs that somebody estimated: each is a question to be answered before parts are ordered.

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.wattwright.check.Figure;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.CellInput;
 import org.wattwright.examples.job.DeviceInput;
 import org.wattwright.examples.job.JobInput;
 import org.wattwright.examples.job.ModuleInput;
 import org.wattwright.examples.job.Statement;
-import org.wattwright.examples.sheet.DataTable;
-import org.wattwright.examples.sheet.Section;
 
 /** What went in: requirement, cells, modules and devices, each with what it rests on. */
 final class InputSection {
@@ -24,8 +24,7 @@ final class InputSection {
             Section.of("What is asked for").with(statements(job.statements())),
             Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
             Section.of("Candidate modules").with(modules(job.modules())),
-            Section.of("Devices").with(windows(job.devices()), ratings(job.devices())),
-            CellTables.of(job.cells()));
+            Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
   }
 
   private static DataTable statements(List<Statement> statements) {
@@ -58,7 +57,7 @@ final class InputSection {
       table =
           table.row(
               cell.name(),
-              cell.chemistry(),
+              cell.chemistry().toString(),
               cell.capacity().present().toString(),
               cell.capacity().basis().toString(),
               cell.voltages().minimum().toString(),

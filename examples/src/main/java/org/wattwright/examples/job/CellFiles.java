@@ -11,6 +11,8 @@ import javax.measure.quantity.ElectricCharge;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Temperature;
+import org.wattwright.battery.Chemistry;
+import org.wattwright.battery.Direction;
 import org.wattwright.check.Basis;
 import org.wattwright.units.Kind;
 
@@ -24,12 +26,7 @@ final class CellFiles {
   private final List<Directed> resistances;
   private final List<ChargeLimit> chargeLimits;
 
-  private enum Way {
-    DISCHARGE,
-    CHARGE
-  }
-
-  private record Directed(Way way, StateGrid.Point<ElectricResistance> point) {}
+  private record Directed(Direction way, StateGrid.Point<ElectricResistance> point) {}
 
   private record ChargeLimit(Origin origin, String cell, CellInput.Limit limit) {}
 
@@ -62,7 +59,7 @@ final class CellFiles {
 
   private static Directed directed(CsvRow row) {
     return new Directed(
-        row.field("direction").choice(Way.class),
+        row.field("direction").choice(Direction.class),
         point(row, row.field("resistance").positive(Kind.RESISTANCE)));
   }
 
@@ -81,7 +78,7 @@ final class CellFiles {
     return new CellInput(
         row.origin(),
         name,
-        row.field("chemistry").text(),
+        row.field("chemistry").choice(Chemistry.class),
         capacity(row, basis),
         voltages(row, name),
         resistances(row, name, basis),
@@ -134,8 +131,8 @@ final class CellFiles {
 
   private CellInput.Resistances resistances(CsvRow row, String name, Basis basis) {
     return new CellInput.Resistances(
-        grid(directed -> directed.way() == Way.DISCHARGE, name),
-        grid(directed -> directed.way() == Way.CHARGE, name),
+        grid(directed -> directed.way() == Direction.DISCHARGE, name),
+        grid(directed -> directed.way() == Direction.CHARGE, name),
         row.optional("ohmic resistance").map(f -> f.positive(Kind.RESISTANCE)),
         basisOr(row, "resistance basis", basis));
   }

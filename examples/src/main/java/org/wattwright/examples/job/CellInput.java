@@ -10,6 +10,7 @@ import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import org.wattwright.battery.Chemistry;
 import org.wattwright.check.Basis;
 import org.wattwright.units.SpecificHeatCapacity;
 
@@ -20,7 +21,7 @@ import org.wattwright.units.SpecificHeatCapacity;
  *
  * @param origin where it stands
  * @param name its name, unique in the job
- * @param chemistry short name such as {@code LFP}
+ * @param chemistry which estimates apply
  * @param capacity present and rated capacity and what they rest on
  * @param voltages limits and open-circuit curve
  * @param resistances for seconds and for milliseconds
@@ -34,7 +35,7 @@ import org.wattwright.units.SpecificHeatCapacity;
 public record CellInput(
     Origin origin,
     String name,
-    String chemistry,
+    Chemistry chemistry,
     Capacity capacity,
     Voltages voltages,
     Resistances resistances,

@@ -8,6 +8,7 @@ import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
 import org.wattwright.check.Basis;
+import org.wattwright.voltage.DeviceRole;
 
 /**
  * A device on the traction circuit as the job states it.
@@ -57,7 +58,7 @@ public record DeviceInput(
       Optional<Quantity<ElectricPotential>> fullMaximum) {}
 
   /**
-   * Power of a device, on the side that its data sheet states.
+   * Power of a device at its traction terminals, into it or, for a charger, out of it.
    *
    * @param peak for a short time; empty if as continuous
    * @param continuous for any length of time, &gt; 0

@@ -77,7 +77,7 @@ public final class Field {
     rejectOtherUnit(kind);
     String digits = number();
     try {
-      return kind.parse(digits + " " + unit);
+      return kind.parse(withUnit(digits));
     } catch (InvalidInputException e) {
       throw error(String.valueOf(e.getMessage()));
     }
@@ -218,6 +218,11 @@ public final class Field {
     }
   }
 
+  /** The library writes and reads plain numbers without a unit. */
+  private String withUnit(String digits) {
+    return unit.equals("1") ? digits : digits + " " + unit;
+  }
+
   private String number() {
     if (!NUMBER.matcher(text).matches()) {
       String hint = text.indexOf(',') >= 0 ? " (use a decimal point, no grouping)" : "";
@@ -243,7 +248,7 @@ public final class Field {
           unitWhere + ": needs a unit of " + kind + " in brackets: one of " + symbols);
     }
     try {
-      kind.parse("1 " + unit);
+      kind.parse(withUnit("1"));
     } catch (InvalidInputException e) {
       throw JobFileException.of(
           unitWhere + ": not a unit of " + kind + ": " + Quoted.of(unit) + "; one of " + symbols);

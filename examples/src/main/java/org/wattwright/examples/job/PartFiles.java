@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import org.wattwright.check.Basis;
 import org.wattwright.units.Kind;
+import org.wattwright.voltage.DeviceRole;
 
 /** Reads {@code modules.csv} and {@code devices.csv}. */
 final class PartFiles {

@@ -2,6 +2,7 @@ package org.wattwright.examples.job;
 
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Mass;
@@ -58,20 +59,22 @@ public record Requirement(
    * @param duration &gt; 0
    * @param stateOfCharge at which it must still be there
    * @param temperature of the pack at which it must be there
+   * @param whenEmpty what is left of it when the pack is at its emptiest and coldest, &gt; 0
    */
   public record PeakPower(
       Quantity<Power> power,
       Quantity<Time> duration,
       StateOfCharge stateOfCharge,
-      Quantity<Temperature> temperature) {}
+      Quantity<Temperature> temperature,
+      Quantity<Power> whenEmpty) {}
 
   /**
    * Regeneration into the pack.
    *
-   * @param power at the terminals of the pack, &gt; 0
+   * @param current at the terminals of the pack, &gt; 0
    * @param duration &gt; 0
    */
-  public record Regeneration(Quantity<Power> power, Quantity<Time> duration) {}
+  public record Regeneration(Quantity<ElectricCurrent> current, Quantity<Time> duration) {}
 
   /**
    * Temperatures of the pack in use.

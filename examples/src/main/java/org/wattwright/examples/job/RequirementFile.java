@@ -16,7 +16,7 @@ final class RequirementFile {
         energy(values),
         peak(values),
         new Requirement.Regeneration(
-            values.field("regeneration power").positive(Kind.POWER),
+            values.field("regeneration current").positive(Kind.CURRENT),
             values.field("regeneration duration").positive(Kind.TIME)),
         climate(values),
         new Requirement.Limits(
@@ -48,7 +48,8 @@ final class RequirementFile {
         values.field("peak power").positive(Kind.POWER),
         values.field("peak power duration").positive(Kind.TIME),
         values.field("peak power state of charge").stateOfCharge(),
-        values.field("peak power temperature").quantity(Kind.TEMPERATURE));
+        values.field("peak power temperature").quantity(Kind.TEMPERATURE),
+        values.field("peak power when empty and coldest").positive(Kind.POWER));
   }
 
   private static Requirement.Climate climate(KeyValues values) {

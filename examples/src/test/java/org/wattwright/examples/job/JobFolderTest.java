@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.wattwright.check.Basis;
 import org.wattwright.examples.DemonstrationFolder;
 import org.wattwright.units.InvalidInputException;
+import org.wattwright.voltage.DeviceRole;
 
 class JobFolderTest {
   @TempDir Path folder;
@@ -42,7 +43,10 @@ class JobFolderTest {
     assertThat(job.modules())
         .extracting(ModuleInput::name)
         .containsExactly("flat module A", "tall module B", "salvaged module C");
-    assertThat(job.devices()).extracting(DeviceInput::role).containsExactly(DeviceRole.values());
+    assertThat(job.devices())
+        .extracting(DeviceInput::role)
+        .containsExactly(
+            DeviceRole.INVERTER, DeviceRole.CHARGER, DeviceRole.CONVERTER, DeviceRole.HEATER);
     assertThat(job.cells()).hasSize(3);
     assertThat(job.statements())
         .extracting(Statement::what)
@@ -112,6 +116,7 @@ class JobFolderTest {
             + "must be above the coldest -5 °C, but was -40 °C",
         "job.csv|lowest mass|prettiest|"
             + "not one of lowest mass, most usable energy, highest peak power",
+        "cells.csv|105,LFP|105,LPF|cells.csv line 3, column \"chemistry\": not one of LFP, NMC",
         "cells.csv|2.5,3.65|3.65,2.5|"
             + "cells.csv line 3, column \"maximum voltage [V]\": must be above the minimum voltage"
             + " 3.65 V, but was 2.5 V",
@@ -140,7 +145,7 @@ class JobFolderTest {
         "devices.csv|135,54,126|120,54,126|must be ≥ operating maximum 126 V, but was 120 V",
         "devices.csv|66,120,60|66,127,60|must be ≤ operating maximum 126 V, but was 127 V",
         "devices.csv|66,120,60|50,120,60|must be ≥ operating minimum 54 V, but was 50 V",
-        "devices.csv|drive unit,135|propeller,135|not one of drive unit, charger",
+        "devices.csv|inverter,135|propeller,135|not one of inverter, charger",
       })
   void saysWhereAndWhat(String file, String find, String replacement, String message) {
     String with = replacement == null ? "" : replacement;

@@ -12,6 +12,16 @@ import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.check.Worksheet;
+import org.wattwright.conversion.BulletList;
+import org.wattwright.conversion.CalculationSheet;
+import org.wattwright.conversion.Cautions;
+import org.wattwright.conversion.CheckList;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Drawing;
+import org.wattwright.conversion.MarkdownSheet;
+import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.Section;
+import org.wattwright.conversion.Working;
 
 /** Text from input in every kind of block: it may show, but it may not become markup. */
 class InjectionTest {
@@ -49,7 +59,7 @@ class InjectionTest {
             .source(Source.requirement(text))
             .note(text)
             .atMost(Figure.number(1), Figure.number(2));
-    Check open = Check.named("a.c", text).notChecked(text);
+    Check open = Check.named("a.c", text).source(Source.PHYSICS).notChecked(text);
     Section section =
         Section.of(text)
             .with(

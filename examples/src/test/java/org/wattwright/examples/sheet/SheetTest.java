@@ -16,6 +16,15 @@ import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.check.Worksheet;
+import org.wattwright.conversion.CalculationSheet;
+import org.wattwright.conversion.Cautions;
+import org.wattwright.conversion.CheckList;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Drawing;
+import org.wattwright.conversion.MarkdownSheet;
+import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.Section;
+import org.wattwright.conversion.Working;
 
 class SheetTest {
   @TempDir Path folder;
@@ -43,7 +52,10 @@ class SheetTest {
 
   @Test
   void saysTheVerdictInWordsAndStylesIt() {
-    Check open = Check.named("a.b", "axle load").notChecked("vehicle.rearAxleLimit");
+    Check open =
+        Check.named("a.b", "axle load")
+            .source(Source.requirement("plate"))
+            .notChecked("vehicle.rearAxleLimit");
     String page =
         HtmlSheet.render(
             sheet(
@@ -56,7 +68,7 @@ class SheetTest {
         .contains("<td class=\"verdict fail\">FAIL</td>")
         .contains("<td class=\"verdict caution\">CAUTION</td>")
         .contains("<td class=\"verdict not-checked\">NOT CHECKED</td>")
-        .contains("<td>≤ 118.8 V</td><td>-12.6 V</td>")
+        .contains("<td>131.4 V &gt; 118.8 V</td><td>-12.6 V</td>")
         .contains("missing: vehicle.rearAxleLimit");
   }
 
@@ -72,12 +84,12 @@ class SheetTest {
     CalculationSheet sheet = sheet(Section.of("Pack").with(new Working(working.toWorksheet())));
     assertThat(HtmlSheet.render(sheet))
         .contains("<span class=\"formula\">U = S·u</span>")
-        .contains("<span class=\"formula\">= 32·3.65 V</span>")
+        .contains("<span class=\"formula\">= 32 · 3.65 V</span>")
         .contains("<td class=\"number\">116.8 V</td>")
         .contains("<td>law of physics</td>");
     assertThat(MarkdownSheet.render(sheet))
         .contains("#### Pack full\n")
-        .contains("| pack full | U = S·u | 32·3.65 V | 116.8 V |");
+        .containsPattern("\\| pack full +\\| U = S·u +\\| 32 · 3.65 V +\\| 116.8 V +\\|");
   }
 
   @Test
@@ -143,8 +155,8 @@ class SheetTest {
             **List**
 
             | Part | Mass |
-            | --- | --- |
-            | box | 3 kg |
+            | ---- | ---- |
+            | box  | 3 kg |
             """);
   }
 

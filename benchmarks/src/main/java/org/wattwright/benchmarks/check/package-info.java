@@ -1,0 +1,2 @@
+/** Speed of {@code org.wattwright.check}: what recording costs. */
+package org.wattwright.benchmarks.check;

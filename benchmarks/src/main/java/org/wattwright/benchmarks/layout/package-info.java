@@ -1,0 +1,2 @@
+/** How fast packs are searched. */
+package org.wattwright.benchmarks.layout;

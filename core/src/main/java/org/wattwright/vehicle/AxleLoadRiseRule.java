@@ -1,0 +1,44 @@
+package org.wattwright.vehicle;
+
+import java.io.Serializable;
+import java.util.List;
+import java.util.Objects;
+import org.wattwright.check.Basis;
+import org.wattwright.check.Check;
+import org.wattwright.check.Figure;
+import org.wattwright.check.Source;
+import org.wattwright.internal.Require;
+
+/**
+ * How far the load of an axle at kerb mass may rise by the conversion, as a share of that before.
+ *
+ * <p>Code {@code rule.load.rise}. Immutable and thread-safe.
+ *
+ * @param axle front or rear
+ * @param largestRise 0.10 for 10 %, ≥ 0
+ */
+public record AxleLoadRiseRule(Axle axle, double largestRise) implements VehicleRule, Serializable {
+  /**
+   * Checks the range.
+   *
+   * @param axle front or rear
+   * @param largestRise ≥ 0
+   * @throws org.wattwright.units.InvalidInputException if it is negative
+   */
+  public AxleLoadRiseRule {
+    Objects.requireNonNull(axle, "axle");
+    Require.nonNegative("AxleLoadRiseRule.largestRise", largestRise);
+  }
+
+  @Override
+  public List<Check> check(RuleSubject subject, Source source) {
+    LoadState after = subject.ledger().after(LoadCase.KERB);
+    double rise = after.axles().kg(axle) / after.before().axles().kg(axle) - 1;
+    return List.of(
+        Check.named("rule.load.rise", "rise of the " + axle + " axle load at kerb mass")
+            .source(source)
+            .basis(after.basis().and(Basis.DATA_SHEET))
+            .safety()
+            .atMost(Figure.share(rise), Figure.share(largestRise)));
+  }
+}

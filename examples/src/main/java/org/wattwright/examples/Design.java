@@ -1,0 +1,150 @@
+package org.wattwright.examples;
+
+import java.util.List;
+import java.util.Optional;
+import org.wattwright.battery.Pack;
+import org.wattwright.battery.SeriesString;
+import org.wattwright.conversion.Conversion;
+import org.wattwright.examples.job.JobInput;
+import org.wattwright.examples.job.Requirement;
+import org.wattwright.layout.Candidate;
+import org.wattwright.layout.Criterion;
+import org.wattwright.layout.PackSearch;
+import org.wattwright.units.WorkshopUnits;
+import org.wattwright.voltage.Device;
+import org.wattwright.voltage.DeviceRole;
+import org.wattwright.voltage.OperatingConditions;
+
+/**
+ * The design of a job: what was searched, what was found, and the conversion with the pack chosen.
+ *
+ * <p>Immutable.
+ *
+ * @param job what was asked for
+ * @param devices the devices on the traction bus
+ * @param conditions between which all must work together
+ * @param found what the search found
+ * @param chosen the best candidate and the conversion with it; empty if there is none
+ */
+record Design(
+    JobInput job,
+    List<Device> devices,
+    OperatingConditions conditions,
+    PackSearch.Result found,
+    Optional<Chosen> chosen) {
+
+  /**
+   * The pack chosen.
+   *
+   * @param candidate as the search found it
+   * @param conversion with that pack, its link cables included
+   */
+  record Chosen(Candidate candidate, Conversion conversion) {}
+
+  static Design of(JobInput job) {
+    List<Device> devices = job.devices().stream().map(Parts::device).toList();
+    OperatingConditions conditions = conditions(job.requirement());
+    PackSearch.Result found = search(job, devices, conditions).run();
+    Optional<Chosen> chosen =
+        found.best().map(best -> new Chosen(best, conversion(job, devices, conditions, best)));
+    return new Design(job, devices, conditions, found, chosen);
+  }
+
+  private static OperatingConditions conditions(Requirement requirement) {
+    return OperatingConditions.builder()
+        .stateOfCharge(requirement.energy().empty(), requirement.energy().full())
+        .coldest(requirement.climate().coldest())
+        .peakDischargePower(requirement.peak().whenEmpty(), requirement.peak().duration())
+        .regenerationCurrent(requirement.regeneration().current())
+        .build();
+  }
+
+  private static PackSearch search(
+      JobInput job, List<Device> devices, OperatingConditions conditions) {
+    Requirement requirement = job.requirement();
+    Requirement.PeakPower peak = requirement.peak();
+    PackSearch search =
+        PackSearch.over(job.modules().stream().map(Parts::module).toList())
+            .under(conditions)
+            .usableEnergyAtLeast(requirement.energy().energy())
+            .meanPower(requirement.energy().power())
+            .peakPowerAtLeast(
+                peak.power(), peak.duration(), peak.stateOfCharge(), peak.temperature())
+            .parallelAtMost(requirement.mostStrings())
+            .rankBy(criterion(job));
+    for (Device device : devices) {
+      search = search.device(device);
+      search = withCurrentLimit(search, device, peak);
+    }
+    return limited(search, requirement.limits());
+  }
+
+  /**
+   * A pack of few modules in series gives the peak power only at a current the inverter refuses.
+   */
+  private static PackSearch withCurrentLimit(
+      PackSearch search, Device device, Requirement.PeakPower peak) {
+    if (device.role() != DeviceRole.INVERTER || device.maximumCurrent().isEmpty()) {
+      return search;
+    }
+    return search.require(
+        org.wattwright.layout.Requirement.atMost(
+            "current of " + device.name() + " at the peak power",
+            WorkshopUnits.AMPERE,
+            device.maximumCurrent().get(),
+            candidate -> RequirementChecks.peakCurrent(candidate.pack(), peak)));
+  }
+
+  private static PackSearch limited(PackSearch search, Requirement.Limits limits) {
+    PackSearch limited = search;
+    if (limits.mass().isPresent()) {
+      limited = limited.massAtMost(limits.mass().get());
+    }
+    if (limits.volume().isPresent()) {
+      limited = limited.volumeAtMost(limits.volume().get());
+    }
+    if (limits.price().isPresent()) {
+      limited = limited.priceAtMost(limits.price().get());
+    }
+    return limited;
+  }
+
+  private static Criterion criterion(JobInput job) {
+    return switch (job.requirement().objective()) {
+      case LOWEST_MASS -> Criterion.MASS;
+      case MOST_USABLE_ENERGY -> Criterion.USABLE_ENERGY;
+      case HIGHEST_PEAK_POWER -> Criterion.PEAK_POWER;
+      case SMALLEST_VOLUME -> Criterion.VOLUME;
+      case LOWEST_PRICE -> Criterion.PRICE;
+    };
+  }
+
+  private static Conversion conversion(
+      JobInput job, List<Device> devices, OperatingConditions conditions, Candidate best) {
+    Conversion.Builder builder =
+        Conversion.of(job.title())
+            .customer(job.customer())
+            .vehicle(job.vehicle())
+            .pack(withLinks(best.pack(), job.requirement()))
+            .conditions(conditions);
+    devices.forEach(builder::device);
+    RequirementChecks.of(best, builder.build().pack(), job).forEach(builder::requirement);
+    return builder.build();
+  }
+
+  /** The search knows no bays; the chosen pack gets the link cables of every string. */
+  private static Pack withLinks(Pack pack, Requirement requirement) {
+    return requirement
+        .linkResistance()
+        .map(
+            link -> Pack.of(pack.strings().stream().map(string -> withLink(string, link)).toList()))
+        .orElse(pack);
+  }
+
+  private static SeriesString withLink(
+      SeriesString string, javax.measure.Quantity<javax.measure.quantity.ElectricResistance> link) {
+    SeriesString.Builder builder = SeriesString.of(string.name());
+    string.groups().forEach(g -> builder.group(g.bay(), g.module(), g.count()));
+    return builder.link(link).build();
+  }
+}
