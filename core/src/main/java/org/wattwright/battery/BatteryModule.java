@@ -206,6 +206,16 @@ public final class BatteryModule implements Serializable {
     }
 
     /**
+     * What is being built.
+     *
+     * @return for example {@code module flat, to be built}
+     */
+    @Override
+    public String toString() {
+      return "module " + name + ", to be built";
+    }
+
+    /**
      * The module.
      *
      * @return an immutable module

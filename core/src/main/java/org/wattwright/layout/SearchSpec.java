@@ -34,7 +34,7 @@ final class SearchSpec {
 
   /**
    * As stated; else those of the one peak power asked for: its power, duration and temperature,
-   * from its state of charge up to full, no regeneration.
+   * from its state of charge up to full. Regeneration stays unstated.
    */
   private static @Nullable OperatingConditions conditionsOf(SearchDraft draft) {
     if (draft.conditions != null) {
@@ -83,6 +83,7 @@ final class SearchSpec {
     if (bus != null && !draft.devices.isEmpty()) {
       draft.devices.forEach(device -> rules.addAll(WindowRule.of(device, bus)));
       rules.add(new PeakLoadRule(bus));
+      rules.add(KnownRule.regeneration(bus.conditions()));
     }
     addSums(rules);
     for (PowerDemand demand : draft.powers) {
@@ -91,7 +92,7 @@ final class SearchSpec {
       Property power = new LeastPower(List.of(demand.state()));
       rules.add(new LimitRule(code, power, Bound.atLeast(leastW)));
     }
-    rules.add(new RankRule(ranking().property(this)));
+    rules.add(KnownRule.ranking(ranking().property(this)));
     draft.requirements.forEach(requirement -> rules.add(own(requirement)));
     return List.copyOf(rules);
   }

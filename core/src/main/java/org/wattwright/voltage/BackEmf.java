@@ -206,4 +206,19 @@ public record BackEmf(Quantity<MagneticFlux> fluxLinkage, int polePairs) impleme
     }
     return peakV;
   }
+
+  /**
+   * Flux linkage, pole pairs and the voltage at 1000 1/min.
+   *
+   * @return for example {@code 70.00 mWb, 4 pole pairs: 50.79 V peak at 1000 1/min}
+   */
+  @Override
+  public String toString() {
+    return Measures.format(fluxLinkage, MILLIWEBER, 2)
+        + ", "
+        + polePairs
+        + (polePairs == 1 ? " pole pair: " : " pole pairs: ")
+        + Measures.format(peakAt(Measures.revolutionsPerMinute(1000)), Kind.VOLTAGE)
+        + " peak at 1000 1/min";
+  }
 }

@@ -221,4 +221,14 @@ public record RegenerationCutOff(
         + ", or needs "
         + Measures.format(capacitanceNeeded(limit, reactionTime), MICROFARAD, 0);
   }
+
+  /**
+   * Power, capacitance and start voltage.
+   *
+   * @return for example {@code 20 kW into 500 µF from 380 V}
+   */
+  @Override
+  public String toString() {
+    return power + " into " + capacitance + " from " + startVoltage;
+  }
 }

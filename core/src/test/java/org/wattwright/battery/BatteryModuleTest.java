@@ -84,8 +84,8 @@ class BatteryModuleTest {
         .continuousDischargeCurrent(amperes(120))
         .pulseDischargeCurrent(amperes(240), seconds(10))
         .continuousChargeCurrent(amperes(60))
-        .dischargeTemperatures(TemperatureRange.between(celsius(-20), celsius(55)))
-        .chargeTemperatures(TemperatureRange.between(celsius(0), celsius(45)))
+        .dischargeTemperatures(CellEstimates.temperatures(Chemistry.NMC, Direction.DISCHARGE))
+        .chargeTemperatures(CellEstimates.temperatures(Chemistry.NMC, Direction.CHARGE))
         .mass(kilograms(12));
   }
 
@@ -108,6 +108,13 @@ class BatteryModuleTest {
     assertThat(module.basis(CellProperty.CAPACITY)).isEqualTo(Basis.MEASURED);
     assertThat(module.basis(CellProperty.RESISTANCE)).isEqualTo(Basis.MEASURED);
     assertThat(module.basis(CellProperty.VOLTAGE)).isEqualTo(Basis.ESTIMATED);
+    assertThat(module.basis(CellProperty.TEMPERATURE)).isEqualTo(Basis.ESTIMATED);
+    BatteryModule told =
+        whole()
+            .dischargeTemperatures(TemperatureRange.between(celsius(-20), celsius(55)))
+            .chargeTemperatures(TemperatureRange.between(celsius(5), celsius(45)))
+            .build();
+    assertThat(told.cell().temperatures(Direction.CHARGE).contains(celsius(4))).isFalse();
     assertThat(module.price()).contains(Price.of("150", "EUR"));
     assertThat(module.volume()).isPresent();
     Pack one = Pack.of(module, 1, 1);

@@ -152,6 +152,21 @@ class CellTest {
     assertThat(ohmic(told.atBandEnd(BandEnd.LOW))).isCloseTo(0.2e-3, within(1e-12));
   }
 
+  @Test
+  void chargeResistanceFollowsThatForDischargeUnlessStated() {
+    Cell cell =
+        flatCell().build().toBuilder().resistance(ResistanceTable.constant(milliohms(9))).build();
+    assertThat(cell.resistance(Direction.CHARGE)).isEqualTo(ResistanceTable.constant(milliohms(9)));
+    Cell stated =
+        flatCell().chargeResistance(ResistanceTable.constant(milliohms(2))).build().toBuilder()
+            .resistance(ResistanceTable.constant(milliohms(9)))
+            .build();
+    assertThat(stated.resistance(Direction.CHARGE))
+        .isEqualTo(ResistanceTable.constant(milliohms(2)));
+    assertThat(stated.resistance(Direction.DISCHARGE))
+        .isEqualTo(ResistanceTable.constant(milliohms(9)));
+  }
+
   private static double dischargeOhm(Cell cell) {
     return Kind.RESISTANCE.siValueOf(cell.resistance(Direction.DISCHARGE).at(HALF));
   }
@@ -190,6 +205,12 @@ class CellTest {
     assertThat(cell.basis(CellProperty.TEMPERATURE)).isEqualTo(Basis.ESTIMATED);
     assertThat(cell.basis(CellProperty.HEAT)).isEqualTo(Basis.ESTIMATED);
     assertThat(cell.basis(CellProperty.CAPACITY)).isEqualTo(Basis.MEASURED);
+    assertThat(cell.source(CellProperty.RESISTANCE))
+        .isEqualTo(CellEstimates.resistance(chemistry, ampereHours(50)).source());
+    assertThat(cell.source(CellProperty.VOLTAGE)).isEqualTo(curve.source());
+    assertThat(cell.source(CellProperty.CURRENT).toString()).isEqualTo("data sheet: guessed");
+    assertThat(cell.aged(Ageing.NEW).source(CellProperty.TEMPERATURE))
+        .isEqualTo(CellEstimates.temperatures(chemistry, Direction.CHARGE).source());
     assertThat(chemistry.description()).isNotBlank();
     assertThat(
             CellEstimates.temperatures(chemistry, Direction.CHARGE).value().contains(celsius(-5)))

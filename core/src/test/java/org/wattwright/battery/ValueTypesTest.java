@@ -340,6 +340,15 @@ class ValueTypesTest {
         .contains("limited by");
     assertThat(pack.heat(HALF, amperes(100)).toString()).endsWith("(reversible part not known)");
     assertThat(energy(pack, 10).toString()).endsWith(" down to 10 %");
+    assertThat(flatCell()).hasToString("cell flat 105, to be built");
+    assertThat(BatteryModule.of(flatCell().build())).hasToString("module flat 105, to be built");
+    assertThat(BatteryModule.whole("salvaged", Chemistry.NMC, 6))
+        .hasToString("module salvaged, to be built");
+    assertThat(SeriesString.of("A")).hasToString("string A, to be built");
+    assertThat(OpenCircuitCurve.at(celsius(25)))
+        .hasToString("open-circuit curve of 0 rows, to be built");
+    assertThat(ResistanceTable.at(celsius(25)))
+        .hasToString("resistance table of 0 rows, to be built");
     assertThat(new Estimate.Band(0.5, 2)).isEqualTo(CellEstimates.RESISTANCE_BAND);
   }
 }

@@ -45,6 +45,12 @@ class BackEmfTest extends ValueTypeContract<BackEmf> {
   }
 
   @Test
+  void printsTheVoltageConstant() {
+    assertThat(MOTOR).hasToString("70.00 mWb, 4 pole pairs: 50.79 V peak at 1000 1/min");
+    assertThat(BackEmf.of(milliwebers(70), 1).toString()).contains("1 pole pair: ");
+  }
+
+  @Test
   void nothingAtStandstill() {
     assertThat(MOTOR.peakAt(revolutionsPerMinute(0))).isEqualTo(volts(0));
     assertThat(Kind.ROTATIONAL_SPEED.siValueOf(MOTOR.speedAt(volts(0)))).isZero();

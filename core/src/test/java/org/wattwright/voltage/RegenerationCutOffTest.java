@@ -69,6 +69,11 @@ class RegenerationCutOffTest extends ValueTypeContract<RegenerationCutOff> {
   }
 
   @Test
+  void printsItsInputs() {
+    assertThat(BUS).hasToString("20 kW into 500 µF from 380 V");
+  }
+
+  @Test
   void voltageStaysWithoutPowerAndWithoutTime() {
     assertThat(BUS.voltageAfter(milliseconds(0))).isEqualTo(volts(380));
     RegenerationCutOff still = new RegenerationCutOff(kilowatts(0), microfarads(500), volts(380));

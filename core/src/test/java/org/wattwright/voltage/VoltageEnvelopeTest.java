@@ -229,7 +229,7 @@ class VoltageEnvelopeTest extends ValueTypeContract<VoltageEnvelope> {
         .extracting(Step::symbol)
         .containsExactly(
             "U_end", "E_reg", "R_reg", "U_reg", "U_max", "U_full", "U_nom", "U_empty", "E_min",
-            "R_min", "U_min", "I_min");
+            "R_min", "I_min", "U_min");
     assertVolts(envelope.endOfCharge(), si(step(worksheet, "U_end")));
     assertVolts(envelope.fullUnderCharge(), si(step(worksheet, "U_max")));
     assertVolts(envelope.fullAtRest(), si(step(worksheet, "U_full")));
@@ -255,10 +255,10 @@ class VoltageEnvelopeTest extends ValueTypeContract<VoltageEnvelope> {
     assertThat(inputs(step(worksheet, "R_min")))
         .containsExactly("n=5", "s=6", "p=1", "r=1 mΩ", "N=2");
     assertThat(step(worksheet, "R_min").formula()).isEqualTo("(n·s·r/p)/N");
-    assertThat(step(worksheet, "U_min").formula()).isEqualTo("E_min − I·R_min");
-    assertThat(inputs(step(worksheet, "U_min"))).contains("I=300 A");
-    assertThat(step(worksheet, "U_reg").formula()).isEqualTo("E_reg + I·R_reg");
-    assertThat(inputs(step(worksheet, "U_reg"))).contains("I=120 A");
+    assertThat(step(worksheet, "U_min").formula()).isEqualTo("E_min − I_min·R_min");
+    assertThat(inputs(step(worksheet, "U_min"))).contains("I_min=300 A");
+    assertThat(step(worksheet, "U_reg").formula()).isEqualTo("E_reg + I_reg·R_reg");
+    assertThat(inputs(step(worksheet, "U_reg"))).contains("I_reg=120 A");
   }
 
   private static List<String> inputs(Step step) {

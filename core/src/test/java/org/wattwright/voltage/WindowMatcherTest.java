@@ -254,6 +254,18 @@ class WindowMatcherTest {
   }
 
   @Test
+  void matcherSaysWhatItHolds() {
+    assertThat(WindowMatcher.of(CELL, 1))
+        .hasToString("plain module, 1 string, no devices; no conditions");
+    assertThat(
+            WindowMatcher.of(CELL, 2)
+                .device(TestParts.inverter(72, 140))
+                .device(TestParts.charger(60, 118.8))
+                .under(at200A()))
+        .hasToString("plain module, 2 strings, with inverter, charger; " + at200A());
+  }
+
+  @Test
   void answersSerialise() {
     WindowMatch fits = match(TestParts.inverter(72, 140));
     WindowMatch conflict = match(TestParts.inverter(102, 140), TestParts.charger(60, 118.8));
