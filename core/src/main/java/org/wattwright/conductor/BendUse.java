@@ -18,7 +18,11 @@ public enum BendUse {
   /** Cable for fixed installation, as laid. */
   INSTALLATION_LAID,
   /** Cable for fixed installation, shaped once with care before a terminal. */
-  INSTALLATION_SHAPED_ONCE;
+  INSTALLATION_SHAPED_ONCE,
+  /** Conductor for more than 1000 V, unshielded; NFPA 70 (NEC) 300.34. */
+  ABOVE_1000_V_UNSHIELDED,
+  /** Conductor for more than 1000 V, shielded or lead covered; NFPA 70 (NEC) 300.34. */
+  ABOVE_1000_V_SHIELDED;
 
   private record Band(BendUse use, double aboveMm, double upToMm, double factor) {}
 
@@ -38,7 +42,7 @@ public enum BendUse {
    * Smallest bend radius as a multiple of the outer diameter.
    *
    * @param outerDiameter &gt; 0 and at most 1000 mm
-   * @return the multiple, 1 to 5
+   * @return the multiple, 1 to 12
    * @throws InvalidInputException if the diameter is outside its range
    */
   public double multipleFor(Quantity<Length> outerDiameter) {

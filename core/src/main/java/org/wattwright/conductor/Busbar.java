@@ -14,6 +14,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Basis;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
@@ -270,6 +271,11 @@ public final class Busbar implements Serializable {
 
   double limitK() {
     return limitK;
+  }
+
+  /** The formula of a flat bar is from memory. */
+  Basis heatingBasis() {
+    return orientation == Orientation.FLAT ? Basis.ESTIMATED : Basis.DATA_SHEET;
   }
 
   HeatedConductor heated(Installation installation) {

@@ -9,6 +9,7 @@ import java.io.Serializable;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Source;
 import org.wattwright.internal.MissingFields;
 import org.wattwright.internal.Require;
@@ -22,7 +23,8 @@ import org.wattwright.units.ThermalConductivity;
  *
  * <p>The limits named here are those of the material in general cable standards; a cable of a
  * higher temperature class states its own limit, see {@link CableBuilder#temperatureLimit}. Heat
- * capacities are from memory of IEC 60853-2. Immutable and thread-safe.
+ * capacities are from memory of IEC 60853-2: a check that leans on them counts as estimated, unless
+ * the material is one of your own. Immutable and thread-safe.
  */
 public final class InsulationMaterial implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -33,7 +35,7 @@ public final class InsulationMaterial implements Serializable {
   public static final InsulationMaterial PVC =
       new InsulationMaterial(
           "PVC",
-          new Properties(5.0, 1.7e6, 1400),
+          Properties.fromMemory(5.0, 1.7e6, 1400),
           new Limits(70, 160),
           Source.standard(HEAT, "limits of IEC 60364-5-54 Table A.54"));
 
@@ -41,7 +43,7 @@ public final class InsulationMaterial implements Serializable {
   public static final InsulationMaterial XLPE =
       new InsulationMaterial(
           "XLPE",
-          new Properties(3.5, 2.4e6, 930),
+          Properties.fromMemory(3.5, 2.4e6, 930),
           new Limits(90, 250),
           Source.standard(HEAT, "limits of IEC 60364-5-54 Table A.54"));
 
@@ -49,7 +51,7 @@ public final class InsulationMaterial implements Serializable {
   public static final InsulationMaterial EPR =
       new InsulationMaterial(
           "EPR",
-          new Properties(3.5, 2.0e6, 1200),
+          Properties.fromMemory(3.5, 2.0e6, 1200),
           new Limits(90, 250),
           Source.standard(HEAT, "limits of IEC 60364-5-54 Table A.54"));
 
@@ -57,14 +59,25 @@ public final class InsulationMaterial implements Serializable {
   public static final InsulationMaterial SILICONE =
       new InsulationMaterial(
           "silicone",
-          new Properties(5.0, 1.7e6, 1200),
+          Properties.fromMemory(5.0, 1.7e6, 1200),
           new Limits(180, 350),
           Source.commonPractice(
               "0.2 W/(m·K) for silicone rubber; limits of IEC 60364-4-43, from memory"));
 
   /** Thermal resistivity in K·m/W, heat capacity in J/(m³·K), density in kg/m³. */
-  record Properties(double resistivityKmPerW, double heatCapacityJPerM3K, double densityKgPerM3)
-      implements Serializable {}
+  record Properties(
+      double resistivityKmPerW,
+      double heatCapacityJPerM3K,
+      double densityKgPerM3,
+      Basis heatCapacityBasis)
+      implements Serializable {
+    /** With a heat capacity from memory, which counts as an estimate. */
+    static Properties fromMemory(
+        double resistivityKmPerW, double heatCapacityJPerM3K, double densityKgPerM3) {
+      return new Properties(
+          resistivityKmPerW, heatCapacityJPerM3K, densityKgPerM3, Basis.ESTIMATED);
+    }
+  }
 
   /** Limits in °C. */
   record Limits(double continuousC, double shortCircuitC) implements Serializable {}
@@ -186,7 +199,8 @@ public final class InsulationMaterial implements Serializable {
           new Properties(
               1 / MissingFields.present(conductivityWPerMK),
               heatCapacity,
-              MissingFields.present(densityKgPerM3)),
+              MissingFields.present(densityKgPerM3),
+              Basis.DATA_SHEET),
           new Limits(MissingFields.present(continuousC), MissingFields.present(shortCircuitC)),
           source);
     }

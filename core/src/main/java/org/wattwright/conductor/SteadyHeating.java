@@ -83,7 +83,7 @@ public final class SteadyHeating {
           "Installation.arrangement", "alone in free air for a busbar", installation.toString());
     }
     return new SteadyHeating(
-        List.of(busbar.heated(installation)), installation, Basis.DATA_SHEET, busbar.limitK());
+        List.of(busbar.heated(installation)), installation, busbar.heatingBasis(), busbar.limitK());
   }
 
   /**

@@ -60,20 +60,12 @@ final class SteadyKernel {
     double low = airK;
     double high = HIGHEST_K;
     double x = firstGuessK(excessWPerM, slopeWPerMK);
-    double previousX = airK;
-    double previousF = -excessWPerM;
-    double riseK = x - airK;
     double f = residual(x, inflowAtAirWPerM, slopeWPerMK);
+    double riseK = x - airK;
     double gain = EXPONENT * (f + excessWPerM + slopeWPerMK * riseK) / riseK - slopeWPerMK;
     for (int i = 0; i < MOST_STEPS; i++) {
-      if (f < 0) {
-        low = x;
-      } else {
-        high = x;
-      }
-      if (i > 0) {
-        gain = (f - previousF) / (x - previousX);
-      }
+      low = f < 0 ? x : low;
+      high = f < 0 ? high : x;
       double next = x - f / gain;
       double share = i == 0 ? LAST_GUESSED_STEP_SHARE : LAST_STEP_SHARE;
       if (Math.abs(next - x) <= share * (next - airK)) {
@@ -85,10 +77,10 @@ final class SteadyKernel {
         }
         next = (low + high) / 2;
       }
-      previousX = x;
-      previousF = f;
+      double nextF = residual(next, inflowAtAirWPerM, slopeWPerMK);
+      gain = (nextF - f) / (next - x);
       x = next;
-      f = residual(x, inflowAtAirWPerM, slopeWPerMK);
+      f = nextF;
     }
     throw new IllegalStateException(
         "no surface temperature between " + low + " K and " + high + " K after " + MOST_STEPS);

@@ -85,7 +85,7 @@ final class TransientKernel {
     return heatCapacityJPerMK / conductor.kernel().trialConductance();
   }
 
-  /** What a run leaves: temperatures at the ends of segments where asked for, peak and its time. */
+  /** A run on its way: temperature and cell, the peak and its time. */
   static final class Run {
     double endK;
     double peakK;
@@ -93,79 +93,92 @@ final class TransientKernel {
 
     /** When the highest temperature of the model was reached; NaN if it was not. */
     double leftAtS = Double.NaN;
+
+    private int cell;
+
+    private Run(double startK, int cell) {
+      this.endK = startK;
+      this.peakK = startK;
+      this.cell = cell;
+    }
   }
 
   /** Current for current, from a temperature; {@code endsK} may be empty if not wanted. */
   Run run(double startK, double[] durationsS, double[] currentsA, double[] endsK) {
-    Run run = new Run();
-    double temperatureK = startK;
+    Run run = new Run(startK, cellOf(startK));
     double timeS = 0;
-    run.peakK = startK;
-    int cell = cellOf(startK);
-    int last = slopesWPerMK.length - 1;
     for (int i = 0; i < durationsS.length; i++) {
-      double sourceWPerM = currentsA[i] * currentsA[i] * resistanceOhmPerM;
-      double feedbackWPerMK = sourceWPerM * coefficientPerK;
-      double leftS = durationsS[i];
-      boolean hasCrossed = false;
-      while (leftS > 0) {
-        double excessWPerM =
-            sourceWPerM
-                + feedbackWPerMK * (temperatureK - ConductorMaterial.REFERENCE_K)
-                - lossesWPerM[cell]
-                - slopesWPerMK[cell] * (temperatureK - nodesK[cell]);
-        double rateKPerS = excessWPerM / heatCapacityJPerMK;
-        double decayPerS = (slopesWPerMK[cell] - feedbackWPerMK) / heatCapacityJPerMK;
-        double nextK = temperatureK + rateKPerS * leftS * relativeRise(decayPerS * leftS);
-        boolean up = nextK > nodesK[cell + 1] && cell < last;
-        boolean down = nextK < nodesK[cell] && cell > 0;
-        if (!up && !down) {
-          temperatureK = nextK;
-          break;
-        }
-        double edgeK = up ? nodesK[cell + 1] : nodesK[cell];
-        if (hasCrossed && edgeK == temperatureK) {
-          break; // At rest on a node: each side sends it to the other.
-        }
-        hasCrossed = true;
-        leftS -= timeTo(edgeK - temperatureK, rateKPerS, decayPerS);
-        temperatureK = edgeK;
-        cell += up ? 1 : -1;
-      }
+      advance(run, currentsA[i], durationsS[i]);
       timeS += durationsS[i];
-      temperatureK = Math.min(temperatureK, nodesK[last + 1]);
-      if (temperatureK > run.peakK) {
-        run.peakK = temperatureK;
+      if (run.endK > run.peakK) {
+        run.peakK = run.endK;
         run.peakAtS = timeS;
       }
       if (endsK.length > 0) {
-        endsK[i] = temperatureK;
+        endsK[i] = run.endK;
       }
-      if (!(temperatureK < nodesK[last + 1])) {
+      if (!(run.endK < highestK())) {
         run.leftAtS = timeS;
         break;
       }
     }
-    run.endK = temperatureK;
     return run;
+  }
+
+  /** One segment, cell by cell until its time is over. */
+  private void advance(Run run, double currentA, double durationS) {
+    double sourceWPerM = currentA * currentA * resistanceOhmPerM;
+    double temperatureK = run.endK;
+    int cell = run.cell;
+    int last = slopesWPerMK.length - 1;
+    double leftS = durationS;
+    boolean hasCrossed = false;
+    while (leftS > 0) {
+      double rateKPerS = rateKPerS(sourceWPerM, temperatureK, cell);
+      double decayPerS = decayPerS(sourceWPerM, cell);
+      double nextK = temperatureK + rateKPerS * leftS * relativeRise(decayPerS * leftS);
+      boolean up = nextK > nodesK[cell + 1] && cell < last;
+      boolean down = nextK < nodesK[cell] && cell > 0;
+      if (!up && !down) {
+        temperatureK = nextK;
+        break;
+      }
+      double edgeK = up ? nodesK[cell + 1] : nodesK[cell];
+      if (hasCrossed && edgeK == temperatureK) {
+        break; // At rest on a node: each side sends it to the other.
+      }
+      hasCrossed = true;
+      leftS -= timeTo(edgeK - temperatureK, rateKPerS, decayPerS);
+      temperatureK = edgeK;
+      cell += up ? 1 : -1;
+    }
+    run.cell = cell;
+    run.endK = Math.min(temperatureK, highestK());
+  }
+
+  /** dT/dt at a temperature within a cell. */
+  private double rateKPerS(double sourceWPerM, double temperatureK, int cell) {
+    double inflowWPerM =
+        sourceWPerM * (1 + coefficientPerK * (temperatureK - ConductorMaterial.REFERENCE_K));
+    double lossWPerM = lossesWPerM[cell] + slopesWPerMK[cell] * (temperatureK - nodesK[cell]);
+    return (inflowWPerM - lossWPerM) / heatCapacityJPerMK;
+  }
+
+  /** How fast dT/dt falls off within a cell. */
+  private double decayPerS(double sourceWPerM, int cell) {
+    return (slopesWPerMK[cell] - sourceWPerM * coefficientPerK) / heatCapacityJPerMK;
   }
 
   /** Time in s a steady current takes from one temperature up to another; infinite if never. */
   double timeToS(double currentA, double startK, double limitK) {
     double sourceWPerM = currentA * currentA * resistanceOhmPerM;
-    double feedbackWPerMK = sourceWPerM * coefficientPerK;
     double temperatureK = startK;
     double timeS = 0;
     for (int cell = cellOf(startK); temperatureK < limitK; cell++) {
       boolean isLast = cell == slopesWPerMK.length - 1;
       double goalK = isLast ? limitK : Math.min(limitK, nodesK[cell + 1]);
-      double excessWPerM =
-          sourceWPerM
-              + feedbackWPerMK * (temperatureK - ConductorMaterial.REFERENCE_K)
-              - lossesWPerM[cell]
-              - slopesWPerMK[cell] * (temperatureK - nodesK[cell]);
-      double rateKPerS = excessWPerM / heatCapacityJPerMK;
-      double decayPerS = (slopesWPerMK[cell] - feedbackWPerMK) / heatCapacityJPerMK;
+      double rateKPerS = rateKPerS(sourceWPerM, temperatureK, cell);
+      double decayPerS = decayPerS(sourceWPerM, cell);
       double neededK = goalK - temperatureK;
       if (!(rateKPerS > 0) || !(decayPerS * neededK < rateKPerS)) {
         return Double.POSITIVE_INFINITY;

@@ -16,15 +16,20 @@ import static org.wattwright.units.Measures.seconds;
 import static org.wattwright.units.Measures.volts;
 
 import java.util.List;
+import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Outcome;
 import org.wattwright.profile.Profile;
 import org.wattwright.units.Kind;
 
 class ConductorPropertyTest {
+  /** 1e-12 of the value: two ways to the same number differ by rounding only. */
+  private static final Percentage ROUNDING = withPercentage(1e-10);
+
   private static final List<Cable> CATALOGUE =
       ConductorSize.metricSizes(StrandClass.FLEXIBLE, WireSurface.PLAIN, ConductorMaterial.COPPER)
           .stream()
@@ -99,6 +104,9 @@ class ConductorPropertyTest {
     assertThat(edgeA).isGreaterThan(ampere(bar.withOrientation(Busbar.Orientation.FLAT)));
     assertThat(ampere(bar.painted())).isGreaterThan(edgeA);
     assertThat(ampere(bar.withEmissivity(0.1))).isLessThan(edgeA);
+    assertThat(SteadyHeating.of(bar, SHOP).basis()).isEqualTo(Basis.DATA_SHEET);
+    assertThat(SteadyHeating.of(bar.withOrientation(Busbar.Orientation.FLAT), SHOP).basis())
+        .isEqualTo(Basis.ESTIMATED);
   }
 
   private static double ampere(Busbar bar) {
@@ -116,14 +124,14 @@ class ConductorPropertyTest {
     double first = SteadyHeating.of(metric, SHOP).at(amperes(150)).orElseThrow().conductorK();
     Installation warm = Installation.freeAir(fahrenheit(104));
     assertThat(SteadyHeating.of(inches, warm).at(kiloamperes(0.15)).orElseThrow().conductorK())
-        .isCloseTo(first, withPercentage(1e-10));
+        .isCloseTo(first, ROUNDING);
     double drop =
         Kind.VOLTAGE.siValueOf(
             ConductorRun.of(metric, metres(3.048)).dropAt(amperes(150), celsius(60)));
     assertThat(
             Kind.VOLTAGE.siValueOf(
                 ConductorRun.of(inches, feet(10)).dropAt(milliamperes(150_000), fahrenheit(140))))
-        .isCloseTo(drop, withPercentage(1e-10));
+        .isCloseTo(drop, ROUNDING);
   }
 
   @Test
@@ -236,9 +244,9 @@ class ConductorPropertyTest {
     FaultDuty duty = FaultDuty.of(amperes(4000), seconds(0.3));
     var end = copper.finalTemperature(area, duty, celsius(60)).orElseThrow();
     assertThat(Kind.JOULE_INTEGRAL.siValueOf(copper.withstand(area, celsius(60), end)))
-        .isCloseTo(16e6 * 0.3, withPercentage(1e-10));
+        .isCloseTo(16e6 * 0.3, ROUNDING);
     assertThat(Kind.AREA.siValueOf(copper.minimumArea(duty, celsius(60), end)))
-        .isCloseTo(Kind.AREA.siValueOf(area), withPercentage(1e-10));
+        .isCloseTo(Kind.AREA.siValueOf(area), ROUNDING);
   }
 
   @ParameterizedTest

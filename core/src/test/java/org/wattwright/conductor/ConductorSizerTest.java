@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.wattwright.units.Measures.amperes;
 import static org.wattwright.units.Measures.celsius;
+import static org.wattwright.units.Measures.gramsPerCubicCentimetre;
+import static org.wattwright.units.Measures.joulesPerKilogramKelvin;
 import static org.wattwright.units.Measures.kelvinsPerWatt;
 import static org.wattwright.units.Measures.metres;
 import static org.wattwright.units.Measures.microohms;
@@ -13,6 +15,7 @@ import static org.wattwright.units.Measures.milliseconds;
 import static org.wattwright.units.Measures.seconds;
 import static org.wattwright.units.Measures.squareMillimetres;
 import static org.wattwright.units.Measures.volts;
+import static org.wattwright.units.Measures.wattsPerMetreKelvin;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -250,6 +253,68 @@ class ConductorSizerTest {
                 Kind.TEMPERATURE.siValueOf(
                     check(other, Criterion.CONTINUOUS_TEMPERATURE).quantity(Kind.TEMPERATURE))),
             org.assertj.core.data.Offset.offset(1e-9));
+  }
+
+  @Test
+  void theFinModelIsAtMostACaution() {
+    Joint lug =
+        Joint.of("lug", Given.measured(microohms(40), "micro-ohmmeter"))
+            .withTemperatureLimit(celsius(105));
+    Check byFin = terminal(sizer().joints(List.of(lug)));
+    assertThat(byFin.basis()).isEqualTo(Basis.ESTIMATED);
+    assertThat(byFin.outcome()).isEqualTo(Outcome.CAUTION);
+    Check byMaker = terminal(sizer().joints(List.of(lug.withThermalResistance(kelvinsPerWatt(7)))));
+    assertThat(byMaker.basis()).isEqualTo(Basis.DATA_SHEET);
+    assertThat(byMaker.outcome()).isEqualTo(Outcome.PASS);
+    Check bare = terminal(sizer().terminalTemperatureAtMost(celsius(110)));
+    assertThat(bare.basis()).isEqualTo(Basis.DATA_SHEET);
+    assertThat(bare.outcome()).isEqualTo(Outcome.PASS);
+  }
+
+  private static Check terminal(ConductorSizer sizer) {
+    return one(sizer.run().orElseThrow(), Criterion.TERMINAL_TEMPERATURE);
+  }
+
+  private static Check one(SizingResult.Sized sized, Criterion criterion) {
+    return sized.checks().stream()
+        .filter(c -> c.code().equals(criterion.code()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The built-in insulations store heat by figures from memory. */
+  @Test
+  void aProfileIsAtMostACautionUnlessTheInsulationIsKnown() {
+    InsulationMaterial known =
+        InsulationMaterial.named("known")
+            .thermalConductivity(wattsPerMetreKelvin(0.28))
+            .density(gramsPerCubicCentimetre(1.1))
+            .specificHeatCapacity(joulesPerKilogramKelvin(1800))
+            .temperatureLimit(celsius(125))
+            .shortCircuitLimit(celsius(250))
+            .build(org.wattwright.check.Source.dataSheet("invented cable"));
+    Cable cable =
+        Cable.of("K", catalogue().get(3).size(), known)
+            .conductorDiameter(millimetres(7.9))
+            .outerDiameter(millimetres(11.7))
+            .build();
+    assertThat(profilePeak(cable).outcome()).isEqualTo(Outcome.PASS);
+    assertThat(profilePeak(catalogue().get(3)).outcome()).isEqualTo(Outcome.CAUTION);
+    assertThat(profilePeak(catalogue().get(3)).basis()).isEqualTo(Basis.ESTIMATED);
+  }
+
+  private static Check profilePeak(Cable cable) {
+    return one(
+        ConductorSizer.over(List.of(cable))
+            .installation(SHOP)
+            .profile(
+                Profile.segments(Kind.CURRENT)
+                    .hold(amperes(200), seconds(60))
+                    .hold(amperes(50), seconds(60))
+                    .build())
+            .run()
+            .orElseThrow(),
+        Criterion.PROFILE_PEAK_TEMPERATURE);
   }
 
   @Test

@@ -2,7 +2,6 @@ package org.wattwright.conductor;
 
 import static org.wattwright.units.Measures.amperes;
 import static org.wattwright.units.Measures.celsius;
-import static org.wattwright.units.Measures.millimetres;
 import static org.wattwright.units.Measures.seconds;
 import static org.wattwright.units.Measures.squareMillimetres;
 
@@ -14,16 +13,15 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wattwright.testing.ReferenceRow;
-import org.wattwright.testing.ReferenceRows;
 import org.wattwright.testing.Validation;
 import org.wattwright.units.Kind;
 
-/** Adiabatic heating, loop inductance, bend radii against IEC 60949, IEC 60364-5-54 and others. */
+/** Adiabatic heating against IEC 60949 and IEC 60364-5-54. */
 class ShortCircuitReferenceTest {
   @RegisterExtension static final Validation VALIDATION = Validation.of("conductor");
 
   static Stream<ReferenceRow> shortCircuits() {
-    return ReferenceRows.read("/conductor/short-circuit.csv").stream();
+    return CoveredRows.of("short-circuit");
   }
 
   @ParameterizedTest
@@ -124,109 +122,5 @@ class ShortCircuitReferenceTest {
         .filter(areaMm2 -> areaMm2 >= minimumMm2)
         .findFirst()
         .orElseThrow();
-  }
-
-  static Stream<ReferenceRow> melting() {
-    return ReferenceRows.read("/conductor/fusing-current.csv").stream()
-        .filter(row -> row.quantity().contains("IEC 60949 form"));
-  }
-
-  @ParameterizedTest
-  @MethodSource("melting")
-  void meltingCurrentAgrees(ReferenceRow row) {
-    Quantity<Temperature> melting = ConductorMaterial.COPPER.meltingPoint();
-    VALIDATION.computed(
-        row,
-        Kind.CURRENT.siValueOf(
-            ShortCircuit.of(ConductorMaterial.COPPER)
-                .current(area(row), seconds(row.givenNumber("t")), celsius(25), melting)));
-  }
-
-  static Stream<ReferenceRow> bends() {
-    return ReferenceRows.read("/conductor/bend-radius.csv").stream()
-        .filter(row -> row.source().startsWith("DIN VDE 0298-3"));
-  }
-
-  @ParameterizedTest
-  @MethodSource("bends")
-  void bendRadiiAgree(ReferenceRow row) {
-    if (row.unit().equals("mm")) {
-      BendUse use =
-          row.given("use").equals("fixed") ? BendUse.FLEXIBLE_FIXED : BendUse.FLEXIBLE_MOVING;
-      Quantity<javax.measure.quantity.Length> radius =
-          use.minimumRadius(millimetres(row.givenNumber("D")));
-      VALIDATION.computed(row, Kind.LENGTH.siValueOf(radius) * 1e3);
-      return;
-    }
-    String text =
-        row.conditions().keySet().iterator().next() + row.conditions().values().iterator().next();
-    double[] diametersMm =
-        text.contains("any")
-            ? new double[] {5, 25, 40}
-            : text.contains("above")
-                ? new double[] {number(text) + 0.1, 60}
-                : text.contains(" to ") && !text.contains("up to")
-                    ? new double[] {
-                      number(text) + 0.1,
-                      Double.parseDouble(text.replaceAll(".* to ", "").replace(" mm", ""))
-                    }
-                    : new double[] {1, number(text)};
-    for (double diameterMm : diametersMm) {
-      VALIDATION.transcribed(row, bendUse(row).multipleFor(millimetres(diameterMm)));
-    }
-  }
-
-  private static double number(String text) {
-    java.util.regex.Matcher matcher = java.util.regex.Pattern.compile("\\d+").matcher(text);
-    return matcher.find() ? Double.parseDouble(matcher.group()) : Double.NaN;
-  }
-
-  private static BendUse bendUse(ReferenceRow row) {
-    String quantity = row.quantity();
-    if (quantity.contains("flexible")) {
-      return quantity.contains("free") ? BendUse.FLEXIBLE_MOVING : BendUse.FLEXIBLE_FIXED;
-    }
-    return quantity.contains("shaped")
-        ? BendUse.INSTALLATION_SHAPED_ONCE
-        : BendUse.INSTALLATION_LAID;
-  }
-
-  static Stream<ReferenceRow> inductances() {
-    return ReferenceRows.read("/conductor/inductance.csv").stream()
-        .filter(row -> row.quantity().startsWith("loop inductance"))
-        .filter(row -> !row.id().equals("L-002"));
-  }
-
-  @ParameterizedTest
-  @MethodSource("inductances")
-  void loopInductanceAgrees(ReferenceRow row) {
-    if (row.has("width")) {
-      double perM =
-          Kind.INDUCTANCE_PER_LENGTH.siValueOf(
-              LoopInductance.ofFlatPair(
-                  millimetres(row.givenNumber("width")),
-                  millimetres(row.givenNumber("gap between centre planes"))));
-      VALIDATION.computed(row, perM * 1e6);
-      return;
-    }
-    String radius = row.has("a") ? "a" : "conductor radius a";
-    String spacing = row.has("spacing") ? "spacing" : row.has("D") ? "D" : "axis spacing D";
-    double perM =
-        Kind.INDUCTANCE_PER_LENGTH.siValueOf(
-            LoopInductance.ofRoundPair(
-                millimetres(2 * row.givenNumber(radius)), millimetres(row.givenNumber(spacing))));
-    double lengthM = row.has("one-way") ? row.givenNumber("one-way") : 1;
-    VALIDATION.computed(row, perM * lengthM * 1e6);
-  }
-
-  @org.junit.jupiter.api.Test
-  void twoWireLineOfTheTextbookAgrees() {
-    ReferenceRow row = ReferenceRows.read("/conductor/inductance.csv").row("L-002");
-    double diameterMm = 2 * Math.sqrt(row.givenNumber("area") * 100 / Math.PI);
-    double perM =
-        Kind.INDUCTANCE_PER_LENGTH.siValueOf(
-            LoopInductance.ofRoundPair(
-                millimetres(diameterMm), millimetres(row.givenNumber("spacing") * 1000)));
-    VALIDATION.computed(row, perM * row.givenNumber("length") * 1e3);
   }
 }
