@@ -1,6 +1,7 @@
 package org.wattwright.conversion;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A whole calculation sheet.
@@ -20,6 +21,8 @@ public record CalculationSheet(String title, String subtitle, List<Section> sect
    * @param sections in reading order
    */
   public CalculationSheet {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(subtitle, "subtitle");
     sections = List.copyOf(sections);
   }
 }

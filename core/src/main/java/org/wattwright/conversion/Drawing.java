@@ -1,5 +1,6 @@
 package org.wattwright.conversion;
 
+import java.util.Objects;
 import org.wattwright.units.InvalidInputException;
 
 /**
@@ -19,6 +20,8 @@ public record Drawing(String svg, String caption, String description) implements
    * @throws InvalidInputException if the drawing is something else
    */
   public Drawing {
+    Objects.requireNonNull(caption, "caption");
+    Objects.requireNonNull(description, "description");
     if (!svg.startsWith("<svg")) {
       throw InvalidInputException.of(
           "Drawing.svg", "one <svg> element", svg.substring(0, Math.min(20, svg.length())));

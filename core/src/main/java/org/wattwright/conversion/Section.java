@@ -3,6 +3,7 @@ package org.wattwright.conversion;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A section with its blocks and, below them, its parts.
@@ -22,6 +23,7 @@ public record Section(String title, List<Block> blocks, List<Section> parts) {
    * @param parts sections of the next level
    */
   public Section {
+    Objects.requireNonNull(title, "title");
     blocks = List.copyOf(blocks);
     parts = List.copyOf(parts);
   }

@@ -1,5 +1,6 @@
 package org.wattwright.conversion;
 
+import java.util.Objects;
 import org.wattwright.check.Worksheet;
 
 /**
@@ -8,6 +9,15 @@ import org.wattwright.check.Worksheet;
  * @param worksheet the recorded steps
  */
 public record Working(Worksheet worksheet) implements Block {
+  /**
+   * Checks the working.
+   *
+   * @param worksheet the recorded steps
+   */
+  public Working {
+    Objects.requireNonNull(worksheet, "worksheet");
+  }
+
   @Override
   public void accept(BlockWriter writer) {
     writer.working(this);

@@ -113,6 +113,11 @@ final class EnergyAtPower implements Property {
     public double shortfallAt(int series, int parallel) {
       return exact.shortfallAt(series, parallel);
     }
+
+    @Override
+    public double rounding() {
+      return exact.rounding();
+    }
   }
 
   @Override

@@ -96,8 +96,8 @@ public final class PackSearch {
   /**
    * The conditions under which devices and pack work together, and between which states of charge
    * energy counts. Without them, one {@link #peakPowerAtLeast} stands for them: its power, duration
-   * and temperature, from its state of charge up to full. Regeneration is then not stated, so that
-   * with devices every candidate is provisional.
+   * and temperature, from its state of charge up to full, and no regeneration into the full pack:
+   * state conditions to have that checked.
    *
    * @param conditions the conditions
    * @return a new search

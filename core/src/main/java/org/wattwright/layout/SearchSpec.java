@@ -12,6 +12,7 @@ import org.wattwright.battery.PackState;
 import org.wattwright.layout.SearchDraft.PowerDemand;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
+import org.wattwright.units.Measures;
 import org.wattwright.units.Price;
 import org.wattwright.units.StateOfCharge;
 import org.wattwright.voltage.OperatingConditions;
@@ -34,7 +35,7 @@ final class SearchSpec {
 
   /**
    * As stated; else those of the one peak power asked for: its power, duration and temperature,
-   * from its state of charge up to full. Regeneration stays unstated.
+   * from its state of charge up to full, without regeneration into the full pack.
    */
   private static @Nullable OperatingConditions conditionsOf(SearchDraft draft) {
     if (draft.conditions != null) {
@@ -53,6 +54,7 @@ final class SearchSpec {
             .stateOfCharge(emptiest, StateOfCharge.FULL)
             .coldest(state.state().temperature())
             .peakDischargePower(peaks.get(0).power(), state.duration())
+            .regenerationCurrent(Measures.amperes(0))
             .build();
   }
 

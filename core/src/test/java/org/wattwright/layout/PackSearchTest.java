@@ -141,14 +141,11 @@ class PackSearchTest {
             .device(InventedParts.inverter())
             .peakPowerAtLeast(kilowatts(60), seconds(10), percentCharge(20), celsius(0))
             .parallelAtMost(1)
-            .allowProvisional()
             .run();
-    assertThat(found.feasibleCount()).isZero();
     Candidate best = found.best().orElseThrow();
     assertThat(best.checks())
-        .filteredOn(check -> check.outcome() == Outcome.NOT_CHECKED)
-        .extracting(Check::code)
-        .containsExactly("voltage.regeneration-at-full");
+        .extracting(Check::outcome)
+        .doesNotContain(Outcome.NOT_CHECKED, Outcome.FAIL);
     assertThat(best.series()).isEqualTo(7);
     // 7 modules carry 67.9 kW at that state; 6 carry 58.2 kW.
     assertThat(Kind.POWER.siValueOf(best.peakPower().orElseThrow()) / 1000)
