@@ -210,15 +210,18 @@ public final class Conversion {
       return masses == null
           ? null
           : VehicleReview.of(
-              masses, loadCases.isEmpty() ? List.of(LoadCase.KERB) : loadCases, axleLimits, chassis);
+              masses,
+              loadCases.isEmpty() ? List.of(LoadCase.KERB) : loadCases,
+              axleLimits,
+              chassis);
     }
 
     /**
      * The conversion.
      *
      * @return an immutable conversion
-     * @throws InvalidInputException if pack, conditions or devices are missing, one error lists all;
-     *     or if two load cases have one name
+     * @throws InvalidInputException if pack, conditions or devices are missing, one error lists
+     *     all; or if two load cases have one name
      */
     public Conversion build() {
       new MissingFields("Conversion")
@@ -344,8 +347,8 @@ public final class Conversion {
   }
 
   /**
-   * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, checks
-   * and open items.
+   * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, checks and
+   * open items.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */

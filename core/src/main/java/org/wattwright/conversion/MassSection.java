@@ -5,8 +5,10 @@ import static org.wattwright.units.Measures.format;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.wattwright.check.Check;
 import org.wattwright.check.Checks;
 import org.wattwright.check.Figure;
 import org.wattwright.units.Kind;
@@ -43,9 +45,10 @@ final class MassSection {
                 wheels(review))
             .with(brakes(review))
             .with(
+                verdicts(review),
                 new Paragraph(
-                    "Checks of masses, axles, tyres, springs and brakes, worst first."),
-                new CheckList(Checks.bySeverity(review.checks())));
+                    "Sources, margins and remarks stand with the checks. Those of the vehicle as a whole, worst first:"),
+                new CheckList(Checks.bySeverity(review.overallChecks())));
     return section.withParts(items(review), working(review));
   }
 
@@ -196,14 +199,55 @@ final class MassSection {
     return Figure.number(balance.equalAdhesionRate()).toString();
   }
 
+  /** One row a check, one column a load case: every case has the same checks. */
+  private static DataTable verdicts(VehicleReview review) {
+    List<String> headings = new ArrayList<>(List.of("Check", ">Limit"));
+    review.states().forEach(state -> headings.add(">" + state.loadCase().name()));
+    DataTable table =
+        DataTable.of(
+            "Axles, tyres, brakes and springs in each load case", headings.toArray(String[]::new));
+    for (int i = 0; i < review.checksInCase(0).size(); i++) {
+      table = table.row(row(review, i));
+    }
+    return table;
+  }
+
+  private static String[] row(VehicleReview review, int index) {
+    Check first = review.checksInCase(0).get(index);
+    String ofCase = ", " + review.states().get(0).loadCase().name();
+    String what = first.what();
+    List<String> cells = new ArrayList<>();
+    cells.add(what.endsWith(ofCase) ? what.substring(0, what.length() - ofCase.length()) : what);
+    boolean sameLimit =
+        IntStream.range(0, review.states().size())
+            .allMatch(i -> review.checksInCase(i).get(index).limit().equals(first.limit()));
+    cells.add(
+        sameLimit
+            ? first.limit().map(limit -> first.relation().sign() + " " + limit).orElse("")
+            : "by load case");
+    for (int i = 0; i < review.states().size(); i++) {
+      Check check = review.checksInCase(i).get(index);
+      String actual =
+          sameLimit ? check.actual().map(Figure::toString).orElse("") : check.comparison();
+      cells.add(actual.isEmpty() ? check.outcome().toString() : actual + ", " + check.outcome());
+    }
+    return cells.toArray(String[]::new);
+  }
+
   private static Section working(VehicleReview review) {
     Section section = Section.of("Working of the masses");
     for (LoadState state : review.states()) {
       section = section.with(new Working(state.worksheet()));
       Optional<BrakeComparison> brakes = review.brakes(state);
       if (brakes.isPresent()) {
-        section =
-            section.with(new Working(brakes.get().after().worksheet(BrakeChecks.DRY_ROAD)));
+        section = section.with(new Working(brakes.get().after().worksheet(BrakeChecks.DRY_ROAD)));
+      }
+    }
+    LoadState heaviest = review.heaviest();
+    for (Axle axle : Axle.values()) {
+      Optional<Chassis.Spring> spring = review.chassis().spring(axle);
+      if (spring.isPresent()) {
+        section = section.with(new Working(spring.get().spring().worksheet(heaviest)));
       }
     }
     return section;

@@ -25,18 +25,20 @@ final class VehicleChecks {
 
   private VehicleChecks() {}
 
-  static List<Check> of(VehicleReview review) {
+  static List<Check> inCase(VehicleReview review, LoadState state) {
+    List<Check> checks = new ArrayList<>(review.limits().check(state));
+    checks.add(steeringShare(review.chassis(), state));
+    checks.addAll(BrakeChecks.of(review, state));
+    checks.add(stability(state));
+    for (Axle axle : Axle.values()) {
+      checks.add(spring(review.chassis(), state, axle));
+    }
+    return List.copyOf(checks);
+  }
+
+  static List<Check> overall(VehicleReview review) {
     List<Check> checks = new ArrayList<>();
     checks.add(review.limits().checkPlates());
-    for (LoadState state : review.states()) {
-      checks.addAll(review.limits().check(state));
-      checks.add(steeringShare(review.chassis(), state));
-      checks.addAll(BrakeChecks.of(review, state));
-      checks.add(stability(state));
-      for (Axle axle : Axle.values()) {
-        checks.add(spring(review.chassis(), state, axle));
-      }
-    }
     for (Axle axle : Axle.values()) {
       checks.add(pressure(review, axle));
     }

@@ -1,5 +1,6 @@
 package org.wattwright.conversion;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -36,7 +37,8 @@ public final class VehicleReview {
   private final List<LoadState> states;
   private final AxleLimits limits;
   private final Chassis chassis;
-  private final List<Check> checks;
+  private final List<List<Check>> inCase;
+  private final List<Check> overall;
 
   private VehicleReview(
       MassLedger ledger, List<LoadCase> loadCases, AxleLimits limits, Chassis chassis) {
@@ -44,7 +46,8 @@ public final class VehicleReview {
     this.states = loadCases.stream().map(ledger::after).toList();
     this.limits = limits;
     this.chassis = chassis;
-    this.checks = VehicleChecks.of(this);
+    this.inCase = states.stream().map(state -> VehicleChecks.inCase(this, state)).toList();
+    this.overall = VehicleChecks.overall(this);
   }
 
   /**
@@ -132,12 +135,38 @@ public final class VehicleReview {
 
   /**
    * Every check: axles, tyres and gross mass, steering share, brakes, springs and stability in each
-   * load case; parking brake and tyre pressure at the heaviest; rules.
+   * load case; then plates, parking brake, tyre pressures and rules.
+   *
+   * <p>A brake check counts the order in which the axles lock and the grip that can be used, each
+   * against UN R13-H, and whether the rear axle newly locks first. That the grip used is no less
+   * than before is for whoever asks it: {@link BrakeComparison#check} as a requirement.
    *
    * @return an immutable list in a fixed order
    */
   public List<Check> checks() {
-    return checks;
+    List<Check> all = new ArrayList<>();
+    inCase.forEach(all::addAll);
+    all.addAll(overall);
+    return List.copyOf(all);
+  }
+
+  /**
+   * The checks of one load case.
+   *
+   * @param index of the load case, in the order of {@link #states()}
+   * @return an immutable list; the codes and their order are the same in every case
+   */
+  List<Check> checksInCase(int index) {
+    return inCase.get(index);
+  }
+
+  /**
+   * The checks that are not of one load case.
+   *
+   * @return an immutable list
+   */
+  List<Check> overallChecks() {
+    return overall;
   }
 
   /**
@@ -146,9 +175,7 @@ public final class VehicleReview {
    * @return one of {@link #states()}
    */
   public LoadState heaviest() {
-    return states.stream()
-        .max((a, b) -> Kind.MASS.compare(a.total(), b.total()))
-        .orElseThrow();
+    return states.stream().max((a, b) -> Kind.MASS.compare(a.total(), b.total())).orElseThrow();
   }
 
   /**

@@ -47,8 +47,7 @@ record Design(
     List<Device> devices = job.devices().stream().map(Parts::device).toList();
     OperatingConditions conditions = conditions(job.requirement());
     PackSearch.Result found = search(job, devices, conditions).run();
-    Optional<Chosen> chosen =
-        found.best().map(best -> chosen(job, devices, conditions, best));
+    Optional<Chosen> chosen = found.best().map(best -> chosen(job, devices, conditions, best));
     return new Design(job, devices, conditions, found, chosen);
   }
 

@@ -21,13 +21,16 @@ final class InputSection {
   static Section of(JobInput job) {
     Section section =
         Section.of("Inputs")
-        .withParts(
-            Section.of("What is asked for").with(statements(job.statements())),
-            Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
-            Section.of("Candidate modules").with(modules(job.modules())),
-            Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
+            .withParts(
+                Section.of("What is asked for").with(statements(job.statements())),
+                Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
+                Section.of("Candidate modules").with(modules(job.modules())),
+                Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
     return job.weighed()
-        .map(w -> section.withParts(Section.of("Vehicle as weighed").with(statements(w.statements()))))
+        .map(
+            w ->
+                section.withParts(
+                    Section.of("Vehicle as weighed").with(statements(w.statements()))))
         .orElse(section);
   }
 

@@ -2,9 +2,9 @@ package org.wattwright.examples;
 
 import static org.wattwright.units.Measures.format;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -17,6 +17,7 @@ import org.wattwright.conversion.SheetSections;
 import org.wattwright.conversion.VehicleReview;
 import org.wattwright.conversion.Working;
 import org.wattwright.examples.job.BayInput;
+import org.wattwright.examples.job.PartMassInput;
 import org.wattwright.examples.job.VehicleInput;
 import org.wattwright.examples.plot.SideViewPlot;
 import org.wattwright.units.Kind;
@@ -88,13 +89,11 @@ final class MassesSection {
             .toList());
   }
 
-  private static Optional<Drawing> drawing(
-      VehicleDesign vehicle, VehicleReview review) {
+  private static Optional<Drawing> drawing(VehicleDesign vehicle, VehicleReview review) {
     VehicleInput input = vehicle.input();
     if (input.shape().isEmpty()) {
       return Optional.empty();
     }
-    List<String> packItems = vehicle.placement().items().stream().map(MassItem::name).toList();
     LoadState light = review.states().get(0);
     LoadState laden = review.heaviest();
     SideViewPlot plot =
@@ -102,19 +101,14 @@ final class MassesSection {
             .view(
                 new SideViewPlot.View(
                     "Before: parts that leave",
-                    marks(review.ledger().removed(), item -> SideViewPlot.Sort.REMOVED),
+                    marks(review.ledger().removed(), SideViewPlot.Sort.REMOVED),
                     load(light.before()),
                     load(laden.before()),
                     centre(light.before())))
             .view(
                 new SideViewPlot.View(
                     "After: parts that go in",
-                    marks(
-                        review.ledger().added(),
-                        item ->
-                            packItems.contains(item.name())
-                                ? SideViewPlot.Sort.BATTERY
-                                : SideViewPlot.Sort.ADDED),
+                    after(vehicle),
                     load(light),
                     load(laden),
                     centre(light)));
@@ -122,7 +116,7 @@ final class MassesSection {
         new Drawing(
             plot.svg("side-view"),
             "Parts removed and added, and axle loads before and after",
-            "Places to scale, front to the left. The area of a mark is in proportion to its mass, the length "
+            "Places to scale, front to the left; a square is a bay with its modules and enclosure. The area of a mark is in proportion to its mass, the length "
                 + "of an arrow to the axle load: filled "
                 + light.loadCase().name()
                 + ", hollow "
@@ -150,8 +144,7 @@ final class MassesSection {
         wheelRadiusM);
   }
 
-  private static List<SideViewPlot.Mark> marks(
-      List<MassItem> items, Function<MassItem, SideViewPlot.Sort> sort) {
+  private static List<SideViewPlot.Mark> marks(List<MassItem> items, SideViewPlot.Sort sort) {
     return items.stream()
         .filter(item -> item.position().aboveGround().isPresent())
         .filter(item -> kilograms(item.mass()) > 0)
@@ -162,15 +155,30 @@ final class MassesSection {
                     kilograms(item.mass()),
                     metres(item.position().behindFrontAxle()),
                     metres(item.position().aboveGround().orElseThrow()),
-                    sort.apply(item)))
+                    sort))
         .toList();
+  }
+
+  /** Modules and enclosure of a bay are one mark; their places are one. */
+  private static List<SideViewPlot.Mark> after(VehicleDesign vehicle) {
+    List<SideViewPlot.Mark> marks =
+        new ArrayList<>(
+            marks(
+                VehicleParts.items(vehicle.input(), PartMassInput.Change.ADDED),
+                SideViewPlot.Sort.ADDED));
+    for (PackPlacement.Filled filled : vehicle.placement().bays()) {
+      String label = filled.bay().name() + ", " + filled.count() + " modules";
+      MassItem item =
+          MassItem.of(
+              label, vehicle.placement().massIn(filled.bay()), PackPlacement.middle(filled));
+      marks.addAll(marks(List.of(item), SideViewPlot.Sort.BATTERY));
+    }
+    return marks;
   }
 
   private static SideViewPlot.AxleLoad load(LoadState state) {
     return new SideViewPlot.AxleLoad(
-        state.loadCase().name(),
-        kilograms(state.axles().front()),
-        kilograms(state.axles().rear()));
+        state.loadCase().name(), kilograms(state.axles().front()), kilograms(state.axles().rear()));
   }
 
   private static SideViewPlot.Centre centre(LoadState state) {

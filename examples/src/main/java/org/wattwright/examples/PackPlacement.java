@@ -99,16 +99,15 @@ record PackPlacement(BatteryModule module, int wanted, List<Filled> bays) {
         .atLeast(Figure.count(placed()), Figure.count(wanted));
   }
 
-  /** Middle of the first and the last module. */
-  private static Position middle(Filled filled) {
+  /** Middle between the first and the last module. */
+  static Position middle(Filled filled) {
     double steps = (filled.count() - 1) / 2.0;
     BayInput bay = filled.bay();
     Position position =
         Position.behindFrontAxle(along(bay.first().behind(), bay.next().behind(), steps));
     if (bay.first().left().isPresent() && bay.next().left().isPresent()) {
       position =
-          position.leftOfCentre(
-              along(bay.first().left().get(), bay.next().left().get(), steps));
+          position.leftOfCentre(along(bay.first().left().get(), bay.next().left().get(), steps));
     }
     if (bay.first().above().isPresent() && bay.next().above().isPresent()) {
       position =

@@ -23,7 +23,9 @@ import org.wattwright.vehicle.Seating;
 import org.wattwright.vehicle.WeighedVehicle;
 import org.wattwright.vehicle.WeighedVehicleBuilder;
 
-/** Makes the library's vehicle out of what a job states; what is wrong is reported with its line. */
+/**
+ * Makes the library's vehicle out of what a job states; what is wrong is reported with its line.
+ */
 final class VehicleParts {
   private VehicleParts() {}
 
@@ -34,8 +36,7 @@ final class VehicleParts {
         .locate(
             () -> {
               WeighedVehicleBuilder builder = level(input);
-              lift(input)
-                  .ifPresent(lift -> builder.centreOfGravityHeight(lift.toGiven()));
+              lift(input).ifPresent(lift -> builder.centreOfGravityHeight(lift.toGiven()));
               return builder.build();
             });
   }
@@ -102,8 +103,7 @@ final class VehicleParts {
   }
 
   static Seating seating(VehicleInput input) {
-    Seating seating =
-        Seating.driverAt(position(seats(input, SeatInput.Use.DRIVER).get(0).place()));
+    Seating seating = Seating.driverAt(position(seats(input, SeatInput.Use.DRIVER).get(0).place()));
     for (SeatInput row : seats(input, SeatInput.Use.PASSENGERS)) {
       seating = seating.row(row.name(), row.persons(), position(row.place()));
     }

@@ -19,8 +19,7 @@ final class MassFiles {
   private MassFiles() {}
 
   static List<PartMassInput> parts(Path folder, List<DeviceInput> devices) {
-    Map<String, DeviceInput> byName =
-        Named.unique(devices, DeviceInput::name, DeviceInput::origin);
+    Map<String, DeviceInput> byName = Named.unique(devices, DeviceInput::name, DeviceInput::origin);
     List<PartMassInput> parts =
         CsvTable.read(folder.resolve("masses.csv")).map(row -> part(row, byName));
     Named.unique(parts, PartMassInput::name, PartMassInput::origin);
@@ -79,12 +78,10 @@ final class MassFiles {
           case GOODS -> row.optional("persons").map(f -> f.count(0, 0)).orElse(0);
         };
     row.optional("source");
-    return new SeatInput(
-        row.origin(), row.field("name").text(), use, persons, place(row, ""));
+    return new SeatInput(row.origin(), row.field("name").text(), use, persons, place(row, ""));
   }
 
-  private static void requireOne(
-      Path file, List<SeatInput> seats, SeatInput.Use use, int least) {
+  private static void requireOne(Path file, List<SeatInput> seats, SeatInput.Use use, int least) {
     List<SeatInput> found = seats.stream().filter(seat -> seat.use() == use).toList();
     if (found.size() < least) {
       throw JobFileException.of(TextFile.nameOf(file) + " has no row for the " + use);

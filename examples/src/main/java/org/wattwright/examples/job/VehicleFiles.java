@@ -15,12 +15,7 @@ final class VehicleFiles {
   /** All of them, or none. */
   static final List<String> FILES =
       List.of(
-          "vehicle.csv",
-          "masses.csv",
-          "bays.csv",
-          "bay-room.csv",
-          "bay-links.csv",
-          "seats.csv");
+          "vehicle.csv", "masses.csv", "bays.csv", "bay-room.csv", "bay-links.csv", "seats.csv");
 
   private final KeyValues values;
 

@@ -7,9 +7,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.Stroke;
-import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -44,20 +42,23 @@ final class SideViewPainter {
     this.top = top;
   }
 
-  void paint(View view) {
+  void paint(View view, View base) {
     double ground = top + scale.ground(view, outline);
     write(view.title(), TITLE, 10, top + 16, PlotStyle.INK);
     new VanOutline(graphics, outline, scale, ground).paint();
-    arrows(view, ground);
+    arrows(view, base, ground);
     List<Mark> bySize = new ArrayList<>(view.marks());
     bySize.sort(Comparator.comparingDouble(Mark::kilograms).reversed());
     bySize.forEach(mark -> paintMark(mark, ground));
     if (view.centre().isKnown()) {
-      centre(scale.x(view.centre().behind()), ground - view.centre().above() * scale.perMetre());
+      SideViewLegend.paintCentre(
+          graphics,
+          scale.x(view.centre().behind()),
+          ground - view.centre().above() * scale.perMetre());
     }
     numbers(view, ground);
-    double below = top + scale.heightOf(view, outline) - SideViewScale.LINE * (scale.keyLines(view) + 1.0);
-    scaleBars(view, below - 12);
+    double below =
+        top + scale.heightOf(view, outline) - SideViewScale.LINE * (scale.keyLines(view) + 1.0);
     key(view, below);
   }
 
@@ -90,26 +91,17 @@ final class SideViewPainter {
     };
   }
 
-  /** A circle in quarters, as drawings mark a centre of gravity. */
-  private void centre(double x, double y) {
-    double radius = 8;
-    Ellipse2D circle = new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
-    graphics.setPaint(Color.WHITE);
-    graphics.fill(circle);
-    graphics.setPaint(Color.BLACK);
-    for (int start : new int[] {0, 180}) {
-      graphics.fill(
-          new Arc2D.Double(x - radius, y - radius, 2 * radius, 2 * radius, start, 90, Arc2D.PIE));
-    }
-    graphics.setStroke(PlotStyle.OUTLINE);
-    graphics.draw(circle);
-  }
-
-  /** Numbers find room beside each other; a thin line leads to a mark that is too small for its own. */
+  /**
+   * Numbers find room beside each other; a thin line leads to a mark that is too small for its own.
+   */
   private void numbers(View view, double ground) {
     LabelPlacer placer =
         new LabelPlacer(
-            new Rectangle2D.Double(2, top + SideViewScale.TITLE, SvgChart.WIDTH - 4.0, ground - top - SideViewScale.TITLE));
+            new Rectangle2D.Double(
+                2,
+                top + SideViewScale.TITLE,
+                SvgChart.WIDTH - 4.0,
+                ground - top - SideViewScale.TITLE));
     if (view.centre().isKnown()) {
       double x = scale.x(view.centre().behind());
       double y = ground - view.centre().above() * scale.perMetre();
@@ -136,8 +128,7 @@ final class SideViewPainter {
     for (double distance = radius + 9; distance < radius + 60; distance += 6) {
       for (int step = 0; step < 16; step++) {
         double angle = Math.PI / 2 + (step % 2 == 0 ? step : -step - 1) * Math.PI / 16;
-        candidates.add(
-            box(x + distance * Math.cos(angle), y - distance * Math.sin(angle), width));
+        candidates.add(box(x + distance * Math.cos(angle), y - distance * Math.sin(angle), width));
       }
     }
     Rectangle2D box = placer.place(candidates, new Point2D.Double(x, y));
@@ -157,28 +148,45 @@ final class SideViewPainter {
   }
 
   /** The filled arrow is the empty vehicle, the hollow one the laden; both end at the ground. */
-  private void arrows(View view, double ground) {
-    axle(0, ground, view.light().front(), view.laden().front(), view);
-    axle(outline.wheelbase(), ground, view.light().rear(), view.laden().rear(), view);
+  private void arrows(View view, View base, double ground) {
+    double front = scale.x(0);
+    arrow(front - 9, ground, view.light().front(), true);
+    arrow(front + 9, ground, view.laden().front(), false);
+    label(frontOf(view.light(), base.light()), front - 22, ground, true);
+    label(frontOf(view.laden(), base.laden()), front + 22, ground, false);
+    double rear = scale.x(outline.wheelbase());
+    arrow(rear - 9, ground, view.light().rear(), true);
+    arrow(rear + 9, ground, view.laden().rear(), false);
+    label(rearOf(view.light(), base.light()), rear - 22, ground, true);
+    label(rearOf(view.laden(), base.laden()), rear + 22, ground, false);
   }
 
-  private void axle(double behind, double ground, double light, double laden, View view) {
-    double x = scale.x(behind);
-    arrow(x - 9, ground, light, true);
-    arrow(x + 9, ground, laden, false);
-    label(view.light(), light, x - 22, ground, true);
-    label(view.laden(), laden, x + 22, ground, false);
+  private static List<String> frontOf(AxleLoad load, AxleLoad base) {
+    return lines(load.label(), load.front(), load, load.front() - base.front());
   }
 
-  private void label(AxleLoad load, double kilograms, double x, double ground, boolean toLeft) {
+  private static List<String> rearOf(AxleLoad load, AxleLoad base) {
+    return lines(load.label(), load.rear(), load, load.rear() - base.rear());
+  }
+
+  private static List<String> lines(String name, double kilograms, AxleLoad load, double change) {
     double share = 100 * kilograms / (load.front() + load.rear());
-    List<String> lines =
-        List.of(load.label(), kilograms(kilograms), String.format(Locale.ROOT, "%.1f %%", share));
+    String percent = String.format(Locale.ROOT, "%.1f %%", share);
+    return change == 0
+        ? List.of(name, kilograms(kilograms), percent)
+        : List.of(
+            name,
+            kilograms(kilograms),
+            percent,
+            String.format(Locale.ROOT, "%+.0f kg", change).replace('-', '\u2212'));
+  }
+
+  private void label(List<String> lines, double x, double ground, boolean toLeft) {
     double y = ground + 20;
-    for (String line : lines) {
-      Font font = line.endsWith("kg") ? BOLD : PlotStyle.SMALL;
-      double width = graphics.getFontMetrics(font).stringWidth(line);
-      write(line, font, toLeft ? x - width : x, y, PlotStyle.INK);
+    for (int i = 0; i < lines.size(); i++) {
+      Font font = i == 1 ? BOLD : PlotStyle.SMALL;
+      double width = graphics.getFontMetrics(font).stringWidth(lines.get(i));
+      write(lines.get(i), font, toLeft ? x - width : x, y, PlotStyle.INK);
       y += 14;
     }
   }
@@ -207,34 +215,6 @@ final class SideViewPainter {
     graphics.draw(path);
   }
 
-  private void scaleBars(View view, double y) {
-    double x = 12;
-    x = bar(x, y, scale.perMetre(), "1 m");
-    x = bar(x, y, scale.arrow(500), "arrows: 500 kg");
-    for (double kilograms : new double[] {10, 50, 100}) {
-      double radius = scale.radius(kilograms);
-      graphics.setPaint(PlotStyle.SOFT);
-      graphics.setStroke(PlotStyle.OUTLINE);
-      graphics.draw(new Ellipse2D.Double(x, y - radius - 4, 2 * radius, 2 * radius));
-      write(kilograms(kilograms), PlotStyle.SMALL, x + 2 * radius + 4, y, PlotStyle.INK);
-      x += 2 * radius + 54;
-    }
-    if (view.centre().isKnown()) {
-      centre(x + 8, y - 4);
-      write("centre of gravity, " + view.light().label(), PlotStyle.SMALL, x + 22, y, PlotStyle.INK);
-    }
-  }
-
-  private double bar(double x, double y, double length, String text) {
-    graphics.setPaint(PlotStyle.SOFT);
-    graphics.setStroke(PlotStyle.OUTLINE);
-    graphics.draw(new Line2D.Double(x, y - 4, x + length, y - 4));
-    graphics.draw(new Line2D.Double(x, y - 8, x, y));
-    graphics.draw(new Line2D.Double(x + length, y - 8, x + length, y));
-    write(text, PlotStyle.SMALL, x + length + 5, y, PlotStyle.INK);
-    return x + length + 5 + graphics.getFontMetrics(PlotStyle.SMALL).stringWidth(text) + 16;
-  }
-
   private void key(View view, double firstLine) {
     int lines = scale.keyLines(view);
     double column = (SvgChart.WIDTH - 20.0) / SideViewScale.KEY_COLUMNS;
@@ -243,8 +223,8 @@ final class SideViewPainter {
       double x = 12 + i / lines * column;
       double y = firstLine + 12 + SideViewScale.LINE * (i % lines);
       write(Integer.toString(i + 1), BOLD, x, y, colour(mark.sort()).darker());
-      String mass = String.format(Locale.ROOT, "%.4g kg", mark.kilograms());
-      String text = fitted(mark.label(), column - 100);
+      String mass = PlotStyle.numbers().format(Math.rint(mark.kilograms() * 10) / 10) + " kg";
+      String text = fitted(mark.label(), column - 112);
       write(text, PlotStyle.SMALL, x + 20, y, PlotStyle.INK);
       double width = graphics.getFontMetrics(PlotStyle.SMALL).stringWidth(mass);
       write(mass, PlotStyle.SMALL, x + column - 34 - width, y, PlotStyle.INK);

@@ -179,7 +179,7 @@ public final class SideViewPlot {
   }
 
   /**
-   * Draws it.
+   * Draws it; views below the first say how the axle loads differ from those of the first.
    *
    * @param id of the drawing, unique on its page: lower-case letters, digits and hyphens
    * @return one {@code <svg>} element
@@ -191,14 +191,17 @@ public final class SideViewPlot {
       throw new IllegalStateException("a side view needs at least one view");
     }
     SideViewScale scale = SideViewScale.of(outline, views);
-    double height = views.stream().mapToDouble(view -> scale.heightOf(view, outline)).sum();
+    double height =
+        views.stream().mapToDouble(view -> scale.heightOf(view, outline)).sum()
+            + SideViewScale.FOOTER;
     return SvgChart.draw(
         graphics -> {
           double top = 0;
           for (View view : views) {
-            new SideViewPainter(graphics, outline, scale, top).paint(view);
+            new SideViewPainter(graphics, outline, scale, top).paint(view, views.get(0));
             top += scale.heightOf(view, outline);
           }
+          new SideViewLegend(graphics, scale).paint(top + SideViewScale.FOOTER - 16, views.get(0));
         },
         (int) Math.ceil(height),
         id);

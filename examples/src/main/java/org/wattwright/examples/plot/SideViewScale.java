@@ -16,11 +16,11 @@ record SideViewScale(double left, double perMetre, double perKilogram, double pe
   static final int KEY_COLUMNS = 2;
   static final int LINE = 16;
   static final int TITLE = 24;
-  static final int SCALE_BAR = 34;
+  static final int FOOTER = 44;
   private static final double SIDE = 76;
-  private static final double LONGEST_ARROW = 84;
-  private static final double LARGEST_RADIUS = 27;
-  private static final double TALLEST = 300;
+  private static final double LONGEST_ARROW = 70;
+  private static final double LARGEST_RADIUS = 25;
+  private static final double TALLEST = 240;
 
   static SideViewScale of(Outline outline, List<View> views) {
     Span along =
@@ -42,10 +42,7 @@ record SideViewScale(double left, double perMetre, double perKilogram, double pe
             .max()
             .orElse(1);
     return new SideViewScale(
-        left,
-        perMetre,
-        LONGEST_ARROW / Math.max(load, 1),
-        LARGEST_RADIUS / Math.sqrt(heaviest));
+        left, perMetre, LONGEST_ARROW / Math.max(load, 1), LARGEST_RADIUS / Math.sqrt(heaviest));
   }
 
   private static Stream<Mark> marks(List<View> views) {
@@ -82,6 +79,6 @@ record SideViewScale(double left, double perMetre, double perKilogram, double pe
   }
 
   double heightOf(View view, Outline outline) {
-    return ground(view, outline) + LONGEST_ARROW + SCALE_BAR + LINE * (keyLines(view) + 1.0);
+    return ground(view, outline) + LONGEST_ARROW + 14 + LINE * (keyLines(view) + 1.0);
   }
 }

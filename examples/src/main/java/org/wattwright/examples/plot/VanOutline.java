@@ -2,6 +2,7 @@ package org.wattwright.examples.plot;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -65,9 +66,22 @@ final class VanOutline {
   private void wheel(double behind) {
     double radius = outline.wheelRadius() * scale.perMetre();
     double middle = scale.x(behind);
-    circle(middle, radius * 1.18, Color.WHITE);
+    arch(middle, radius * 1.18);
     circle(middle, radius, TYRE);
     circle(middle, radius * 0.58, Color.WHITE);
+  }
+
+  /** Cut into the body above the sill. */
+  private void arch(double middle, double radius) {
+    double centre = ground - outline.wheelRadius() * scale.perMetre();
+    Arc2D arch =
+        new Arc2D.Double(
+            middle - radius, centre - radius, 2 * radius, 2 * radius, -15, 210, Arc2D.OPEN);
+    graphics.setPaint(Color.WHITE);
+    graphics.fill(arch);
+    graphics.setPaint(PlotStyle.SOFT);
+    graphics.setStroke(PlotStyle.THIN);
+    graphics.draw(arch);
   }
 
   private void circle(double middle, double radius, Color fill) {
