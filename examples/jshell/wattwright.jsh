@@ -1,10 +1,12 @@
 import java.util.*
 import org.wattwright.battery.*
 import org.wattwright.check.*
+import org.wattwright.conductor.*
 import org.wattwright.conversion.*
 import org.wattwright.layout.*
 import org.wattwright.profile.*
 import org.wattwright.units.*
+import org.wattwright.vehicle.*
 import org.wattwright.vehicle.*
 import org.wattwright.voltage.*
 import static org.wattwright.units.Measures.*

@@ -20,6 +20,7 @@ import org.wattwright.check.Given;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measure;
+import org.wattwright.units.Measures;
 import org.wattwright.units.Price;
 import org.wattwright.units.StateOfCharge;
 import org.wattwright.units.WorkshopUnits;
@@ -205,6 +206,16 @@ public final class BatteryModule implements Serializable {
     }
 
     /**
+     * What is being built.
+     *
+     * @return for example {@code module flat, to be built}
+     */
+    @Override
+    public String toString() {
+      return "module " + name + ", to be built";
+    }
+
+    /**
      * The module.
      *
      * @return an immutable module
@@ -220,7 +231,7 @@ public final class BatteryModule implements Serializable {
                 Locale.ROOT,
                 "≥ the mass of its %d cells, %s",
                 series * parallel,
-                Kind.MASS.ofSi(cellsKg)),
+                Measures.format(Kind.MASS.ofSi(cellsKg), Kind.MASS)),
             mass.toString());
       }
       return new BatteryModule(this);
@@ -473,9 +484,9 @@ public final class BatteryModule implements Serializable {
         + "s"
         + parallel
         + "p, "
-        + org.wattwright.units.Measures.format(capacity(), Kind.CHARGE)
+        + Measures.format(capacity(), Kind.CHARGE)
         + ", "
-        + org.wattwright.units.Measures.format(mass(), Kind.MASS)
+        + Measures.format(mass(), Kind.MASS)
         + ")";
   }
 }

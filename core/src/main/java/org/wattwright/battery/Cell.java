@@ -17,8 +17,10 @@ import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Estimate;
+import org.wattwright.check.Source;
 import org.wattwright.units.EntropicCoefficient;
 import org.wattwright.units.Kind;
+import org.wattwright.units.Measures;
 import org.wattwright.units.SpecificHeatCapacity;
 
 /**
@@ -51,7 +53,7 @@ public final class Cell implements Serializable {
   private final Quantity<ElectricCharge> capacity;
   private final OpenCircuitCurve openCircuit;
   private final ResistanceTable dischargeResistance;
-  private final ResistanceTable chargeResistance;
+  private final @Nullable ResistanceTable chargeResistance;
   private final @Nullable Quantity<ElectricResistance> ohmicResistance;
   private final @Nullable RcPair rcPair;
   private final Quantity<ElectricPotential> minimumVoltage;
@@ -66,6 +68,7 @@ public final class Cell implements Serializable {
   private final Ageing ageing;
   private final EnumMap<CellProperty, Basis> bases;
   private final EnumMap<CellProperty, Estimate.Band> bands;
+  private final EnumMap<CellProperty, Source> sources;
 
   Cell(CellBuilder builder) {
     name = builder.name;
@@ -73,8 +76,7 @@ public final class Cell implements Serializable {
     capacity = CellBuilder.required(builder.capacity);
     openCircuit = CellBuilder.required(builder.openCircuit);
     dischargeResistance = CellBuilder.required(builder.dischargeResistance);
-    chargeResistance =
-        builder.chargeResistance != null ? builder.chargeResistance : dischargeResistance;
+    chargeResistance = builder.chargeResistance;
     ohmicResistance = builder.ohmicResistance;
     rcPair = builder.rcPair;
     minimumVoltage = CellBuilder.required(builder.minimumVoltage);
@@ -89,6 +91,7 @@ public final class Cell implements Serializable {
     ageing = builder.ageing;
     bases = new EnumMap<>(builder.bases);
     bands = new EnumMap<>(builder.bands);
+    sources = new EnumMap<>(builder.sources);
   }
 
   /**
@@ -175,7 +178,9 @@ public final class Cell implements Serializable {
    * @return the table, at the age of this cell
    */
   public ResistanceTable resistance(Direction direction) {
-    return direction == Direction.DISCHARGE ? dischargeResistance : chargeResistance;
+    return direction == Direction.CHARGE && chargeResistance != null
+        ? chargeResistance
+        : dischargeResistance;
   }
 
   /**
@@ -308,6 +313,26 @@ public final class Cell implements Serializable {
     return bases.getOrDefault(Objects.requireNonNull(property, "property"), Basis.DATA_SHEET);
   }
 
+  /** The table for charge if one was stated, not that for discharge in its place. */
+  @Nullable ResistanceTable statedChargeResistance() {
+    return chargeResistance;
+  }
+
+  /**
+   * Where a property comes from.
+   *
+   * @param property the property
+   * @return the data sheet of the cell unless told otherwise
+   */
+  public Source source(CellProperty property) {
+    return sources.getOrDefault(
+        Objects.requireNonNull(property, "property"), Source.dataSheet(name));
+  }
+
+  Map<CellProperty, Source> sources() {
+    return sources;
+  }
+
   Map<CellProperty, Basis> bases() {
     return bases;
   }
@@ -358,7 +383,7 @@ public final class Cell implements Serializable {
     fields.put("capacity", capacity);
     fields.put("openCircuit", openCircuit);
     fields.put("dischargeResistance", dischargeResistance);
-    fields.put("chargeResistance", chargeResistance);
+    fields.put("chargeResistance", resistance(Direction.CHARGE));
     fields.put("ohmicResistance", ohmicResistance());
     fields.put("rcPair", rcPair());
     fields.put("minimumVoltage", minimumVoltage);
@@ -373,6 +398,7 @@ public final class Cell implements Serializable {
     fields.put("ageing", ageing);
     fields.put("bases", bases);
     fields.put("bands", bands);
+    fields.put("sources", sources);
     return fields;
   }
 
@@ -383,7 +409,7 @@ public final class Cell implements Serializable {
    */
   @Override
   public String toString() {
-    String capacityText = org.wattwright.units.Measures.format(capacity, Kind.CHARGE);
+    String capacityText = Measures.format(capacity, Kind.CHARGE);
     return String.format(
         Locale.ROOT,
         "%s (%s, %s, %s … %s)",

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Estimate;
 import org.wattwright.check.Given;
+import org.wattwright.check.Source;
 import org.wattwright.internal.MissingFields;
 import org.wattwright.internal.Require;
 import org.wattwright.units.EntropicCoefficient;
@@ -52,6 +53,7 @@ public final class CellBuilder {
   Ageing ageing = Ageing.NEW;
   final EnumMap<CellProperty, Basis> bases = new EnumMap<>(CellProperty.class);
   final EnumMap<CellProperty, Estimate.Band> bands = new EnumMap<>(CellProperty.class);
+  final EnumMap<CellProperty, Source> sources = new EnumMap<>(CellProperty.class);
 
   CellBuilder(String name, Chemistry chemistry) {
     this.name = Require.text("Cell.name", name);
@@ -64,7 +66,7 @@ public final class CellBuilder {
     capacity = cell.capacity();
     openCircuit = cell.openCircuit();
     dischargeResistance = cell.resistance(Direction.DISCHARGE);
-    chargeResistance = cell.resistance(Direction.CHARGE);
+    chargeResistance = cell.statedChargeResistance();
     ohmicResistance = cell.ohmicResistance().orElse(null);
     rcPair = cell.rcPair().orElse(null);
     minimumVoltage = cell.minimumVoltage();
@@ -83,6 +85,7 @@ public final class CellBuilder {
     ageing = cell.ageing();
     bases.putAll(cell.bases());
     bands.putAll(cell.bands());
+    sources.putAll(cell.sources());
   }
 
   static <T> T required(@Nullable T value) {
@@ -122,6 +125,7 @@ public final class CellBuilder {
   public CellBuilder resistance(ResistanceTable value) {
     dischargeResistance = Objects.requireNonNull(value, "resistance");
     bands.remove(CellProperty.RESISTANCE);
+    sources.remove(CellProperty.RESISTANCE);
     return this;
   }
 
@@ -132,6 +136,7 @@ public final class CellBuilder {
    * @return this builder
    */
   public CellBuilder openCircuit(Given<OpenCircuitCurve> given) {
+    sources.put(CellProperty.VOLTAGE, given.source());
     return openCircuit(given.value()).weaken(CellProperty.VOLTAGE, given.basis());
   }
 
@@ -142,7 +147,9 @@ public final class CellBuilder {
    * @return this builder
    */
   public CellBuilder resistance(Given<ResistanceTable> given) {
-    return resistance(given.value()).basis(CellProperty.RESISTANCE, given.basis());
+    resistance(given.value()).basis(CellProperty.RESISTANCE, given.basis());
+    sources.put(CellProperty.RESISTANCE, given.source());
+    return this;
   }
 
   /**
@@ -152,6 +159,7 @@ public final class CellBuilder {
    * @return this builder
    */
   public CellBuilder capacity(Given<Quantity<ElectricCharge>> given) {
+    sources.put(CellProperty.CAPACITY, given.source());
     return capacity(given.value()).basis(CellProperty.CAPACITY, given.basis());
   }
 
@@ -201,6 +209,7 @@ public final class CellBuilder {
     Require.quantity("Cell.ohmicResistance", value, WorkshopUnits.MILLIOHM).positive();
     ohmicResistance = Measure.from(value, Kind.RESISTANCE);
     bands.remove(CellProperty.OHMIC_RESISTANCE);
+    sources.remove(CellProperty.OHMIC_RESISTANCE);
     return this;
   }
 
@@ -366,6 +375,7 @@ public final class CellBuilder {
    * @return this builder
    */
   public CellBuilder dischargeTemperatures(Given<TemperatureRange> given) {
+    sources.put(CellProperty.TEMPERATURE, given.source());
     return dischargeTemperatures(given.value()).weaken(CellProperty.TEMPERATURE, given.basis());
   }
 
@@ -376,6 +386,7 @@ public final class CellBuilder {
    * @return this builder
    */
   public CellBuilder chargeTemperatures(Given<TemperatureRange> given) {
+    sources.put(CellProperty.TEMPERATURE, given.source());
     return chargeTemperatures(given.value()).weaken(CellProperty.TEMPERATURE, given.basis());
   }
 
@@ -503,7 +514,18 @@ public final class CellBuilder {
   private CellBuilder estimated(CellProperty property, Estimate<?> estimate) {
     bases.put(property, Basis.ESTIMATED);
     bands.put(property, estimate.band());
+    sources.put(property, estimate.source());
     return this;
+  }
+
+  /**
+   * What is being built.
+   *
+   * @return for example {@code cell flat 105, to be built}
+   */
+  @Override
+  public String toString() {
+    return "cell " + name + ", to be built";
   }
 
   /**

@@ -49,12 +49,12 @@ record CellLimits(
     return Math.min(Math.min(ratedA, byTemperatureA), byVoltageA);
   }
 
-  /** Temperature before rating before voltage where they agree. */
+  /** Rating before temperature before voltage where they agree. */
   Limit governing() {
     double currentA = currentA();
-    if (byTemperatureA == currentA) {
-      return Limit.TEMPERATURE;
+    if (ratedA == currentA) {
+      return Limit.CURRENT;
     }
-    return ratedA == currentA ? Limit.CURRENT : Limit.VOLTAGE;
+    return byTemperatureA == currentA ? Limit.TEMPERATURE : Limit.VOLTAGE;
   }
 }

@@ -26,7 +26,7 @@ public final class CurrentByTemperature implements Serializable {
   private static final String FIELD = "CurrentByTemperature";
 
   private final List<Point> points;
-  private transient LinearTable table;
+  private final transient LinearTable table;
 
   /**
    * A point of the table.

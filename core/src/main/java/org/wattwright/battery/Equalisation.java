@@ -293,6 +293,7 @@ public final class Equalisation implements Serializable {
                 + " meet before one is empty or full")
         .safety()
         .basis(basis(CellProperty.VOLTAGE))
+        .source(Source.PHYSICS)
         .holds(voltagesMeet());
   }
 
@@ -316,7 +317,7 @@ public final class Equalisation implements Serializable {
   /**
    * Current, charge and heat.
    *
-   * @return for example {@code 80 A at first, 10 A·h moved, 0.06 kW·h of heat}
+   * @return for example {@code 80 A at first, 10 A·h moved, 60 W·h of heat}
    */
   @Override
   public String toString() {

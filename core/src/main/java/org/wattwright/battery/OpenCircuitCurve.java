@@ -79,6 +79,16 @@ public final class OpenCircuitCurve implements Serializable {
     }
 
     /**
+     * What is being built.
+     *
+     * @return for example {@code open-circuit curve of 3 rows, to be built}
+     */
+    @Override
+    public String toString() {
+      return "open-circuit curve of " + rows.size() + " rows, to be built";
+    }
+
+    /**
      * The curve.
      *
      * @return an immutable curve

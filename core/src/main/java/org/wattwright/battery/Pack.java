@@ -51,7 +51,7 @@ public final class Pack implements Serializable {
 
   private final List<SeriesString> strings;
   private final Quantity<ElectricResistance> leadResistance;
-  private transient List<StringModel> models;
+  private final transient List<StringModel> models;
 
   private Pack(List<SeriesString> strings, Quantity<ElectricResistance> leadResistance) {
     this.strings = List.copyOf(strings);

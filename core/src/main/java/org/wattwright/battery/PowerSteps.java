@@ -18,8 +18,6 @@ import org.wattwright.units.StateOfCharge;
 
 /** Writes down what {@link PackSolver} found, from the cell to the pack. */
 final class PowerSteps {
-  private static final Source TABLE = Source.dataSheet("table of the cell");
-
   private final PackSolver solver;
   private final Direction direction;
   private final Recorder recorder;
@@ -94,14 +92,14 @@ final class PowerSteps {
     CellLimits cell = cellLimits();
     step("u_cell", "open-circuit voltage of a cell at " + state(), CellProperty.VOLTAGE)
         .formula("open-circuit curve")
-        .source(TABLE)
+        .source(module().cell().source(CellProperty.VOLTAGE))
         .gives(cell.openCircuitV(), VOLT);
     Cell data = module().cell();
     double durationS = solver.load(direction).durationS();
     if (data.rcPair().isEmpty() || durationS == 0) {
       step("R_cell", "resistance of a cell, " + direction, CellProperty.RESISTANCE)
           .formula("resistance table")
-          .source(TABLE)
+          .source(data.source(CellProperty.RESISTANCE))
           .gives(cell.ohm(), MILLIOHM);
     } else {
       polarisedCell(data.rcPair().get(), durationS, cell.ohm());

@@ -134,6 +134,16 @@ public final class ResistanceTable implements Serializable {
     }
 
     /**
+     * What is being built.
+     *
+     * @return for example {@code resistance table of 3 rows, to be built}
+     */
+    @Override
+    public String toString() {
+      return "resistance table of " + rows.size() + " rows, to be built";
+    }
+
+    /**
      * The table.
      *
      * @return an immutable table

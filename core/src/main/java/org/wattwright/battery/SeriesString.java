@@ -126,6 +126,16 @@ public final class SeriesString implements Serializable {
     }
 
     /**
+     * What is being built.
+     *
+     * @return for example {@code string A, to be built}
+     */
+    @Override
+    public String toString() {
+      return "string " + name + ", to be built";
+    }
+
+    /**
      * The string.
      *
      * @return an immutable string

@@ -23,7 +23,7 @@ final class StateTable<Q extends Quantity<Q>> implements Serializable {
   private final List<Quantity<Temperature>> temperatures;
   private final List<Row<Q>> rows;
   private final Kind<Q> kind;
-  private transient BilinearTable table;
+  private final transient BilinearTable table;
 
   /** One state of charge with its values, one per temperature. */
   record Row<Q extends Quantity<Q>>(StateOfCharge stateOfCharge, List<Quantity<Q>> values)

@@ -190,6 +190,28 @@ public final class WholeModuleBuilder {
   }
 
   /**
+   * Temperatures at which discharge is allowed, from a named estimate.
+   *
+   * @param given range and basis
+   * @return this builder
+   */
+  public WholeModuleBuilder dischargeTemperatures(Given<TemperatureRange> given) {
+    cell.dischargeTemperatures(given);
+    return this;
+  }
+
+  /**
+   * Temperatures at which charge is allowed, from a named estimate.
+   *
+   * @param given range and basis
+   * @return this builder
+   */
+  public WholeModuleBuilder chargeTemperatures(Given<TemperatureRange> given) {
+    cell.chargeTemperatures(given);
+    return this;
+  }
+
+  /**
    * Mass of the whole module. Required.
    *
    * @param value &gt; 0 kg
@@ -223,6 +245,16 @@ public final class WholeModuleBuilder {
   public WholeModuleBuilder price(Price value) {
     price = value;
     return this;
+  }
+
+  /**
+   * What is being built.
+   *
+   * @return for example {@code module flat 105, to be built}
+   */
+  @Override
+  public String toString() {
+    return "module " + name + ", to be built";
   }
 
   /**

@@ -6,6 +6,9 @@
  *   ResistanceTable  ─┼─▶ Cell ─▶ BatteryModule ─▶ SeriesString ─▶ Pack
  *   limits, mass     ─┘                                             │ PackState
  *                                   PowerLimit, PowerResult, EnergyResult, Heat, StringSharing
+ *
+ *   two strings      ─▶ Equalisation    a pulse          ─▶ PulseResponse
+ *   unlike modules   ─▶ SeriesBalance   silent data sheet ─▶ CellEstimates, ArrheniusLaw, PeukertLaw
  * </pre>
  *
  * <p>Example:

@@ -3,8 +3,18 @@ package org.wattwright.check;
 /**
  * Takes down the steps of a calculation while it runs, or nothing at all.
  *
- * <p>A kernel is written once: it asks {@link #isOn()} before it describes a step, so that a search
- * runs it with {@link #OFF} at no cost and replays the winner with a {@link Worksheet.Recording}.
+ * <p>A kernel is written once: it asks {@link #isOn()} before it describes its steps, so that a
+ * search runs it with {@link #OFF} at no cost and replays the winner with a {@link
+ * Worksheet.Recording}. Describe in a method of its own: the kernel stays small, and the question
+ * disappears when it is compiled.
+ *
+ * <pre>{@code
+ * double currentA = 2 * powerW / (u0V + Math.sqrt(u0V * u0V - 4 * resistanceOhm * powerW));
+ * if (recorder.isOn()) {
+ *   describe(recorder, currentA);
+ * }
+ * return currentA;
+ * }</pre>
  */
 public interface Recorder {
   /** Records nothing. */

@@ -7,6 +7,9 @@ import java.util.List;
 final class TextLayout {
   static final int WIDTH = 100;
 
+  /** No line ends behind a number: its unit stays with it. */
+  private static final String BREAK = "(?<![0-9]) +";
+
   private TextLayout() {}
 
   /**
@@ -16,7 +19,7 @@ final class TextLayout {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(lead);
     boolean empty = true;
-    for (String word : plain(text).split(" +")) {
+    for (String word : plain(text).split(BREAK)) {
       if (!empty && line.length() + 1 + word.length() > WIDTH) {
         lines.add(line.toString());
         line = new StringBuilder(" ".repeat(indent));

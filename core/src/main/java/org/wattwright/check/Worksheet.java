@@ -156,6 +156,16 @@ public record Worksheet(String title, List<Step> steps) implements Serializable 
     }
 
     /**
+     * Title and number of steps so far.
+     *
+     * @return one line
+     */
+    @Override
+    public String toString() {
+      return title + " (" + steps.size() + " steps so far)";
+    }
+
+    /**
      * What has been recorded so far.
      *
      * @return the worksheet

@@ -1,11 +1,14 @@
 /**
  * Verdicts and working: {@link org.wattwright.check.Check}, {@link org.wattwright.check.Worksheet},
- * and what an input rests on, {@link org.wattwright.check.Basis}.
+ * what an input rests on, {@link org.wattwright.check.Basis}, and what somebody must still answer,
+ * {@link org.wattwright.check.OpenItem}.
  *
  * <pre>
  *   Figure actual ─┐
  *   Figure limit  ─┼─▶ Check ─▶ Outcome: PASS, CAUTION, NOT_CHECKED, FAIL
- *   Source, Basis ─┘
+ *   Source, Basis ─┘     │
+ *   Given, Estimate      ├─▶ Checks:    order, summary, text, Markdown
+ *                        └─▶ OpenItems: by who must answer
  *
  *   kernel ──Recorder──▶ Step, Step, … ──▶ Worksheet ──▶ text, Markdown
  * </pre>

@@ -4,9 +4,6 @@ import org.wattwright.check.Check;
 
 /** A limit in SI; NaN if it is not known. */
 record Bound(Check.Relation relation, double limitSi) {
-  /** Values this close to the limit count as equal, as in a check. */
-  private static final double ROUNDING = 1e-12;
-
   static Bound atMost(double limitSi) {
     return new Bound(Check.Relation.AT_MOST, limitSi);
   }
@@ -26,7 +23,7 @@ record Bound(Check.Relation relation, double limitSi) {
 
   /** The margin at which a limit is just kept, a little below zero. */
   double leastMargin() {
-    return -ROUNDING * Math.abs(limitSi);
+    return -Levels.ROUNDING * Math.abs(limitSi);
   }
 
   boolean keeps(double valueSi) {

@@ -52,13 +52,13 @@ final class EnergyAtPower implements Property {
       double moduleJ = known.computeIfAbsent(count, n -> energyJ(one, powerW / n));
       double sumJ = count * moduleJ;
       if (to.isOn()) {
-        one.energyWorksheet(
+        OneModule.record(
+            one.energyWorksheet(
                 Kind.POWER.ofSi(powerW / count),
                 conditions.fullest(),
                 conditions.emptiest(),
-                conditions.usual())
-            .steps()
-            .forEach(to::add);
+                conditions.usual()),
+            to);
         to.step("E", name())
             .formula("n·E_module(P/n)")
             .with("n", Figure.count(count))
@@ -112,6 +112,11 @@ final class EnergyAtPower implements Property {
     @Override
     public double shortfallAt(int series, int parallel) {
       return exact.shortfallAt(series, parallel);
+    }
+
+    @Override
+    public double rounding() {
+      return exact.rounding();
     }
   }
 

@@ -1,5 +1,7 @@
 package org.wattwright.layout;
 
+import static org.wattwright.units.WorkshopUnits.AMPERE;
+import static org.wattwright.units.WorkshopUnits.MILLIOHM;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 
 import org.wattwright.battery.CellProperty;
@@ -32,17 +34,19 @@ final class EnvelopeVoltage implements Property {
   }
 
   /** Voltage of one module, given how many share current and power. */
-  private interface OneModule {
+  private interface ModuleVoltage {
     double voltageV(int series, int parallel);
   }
 
   @Override
   public Term on(Variant variant, Recorder recorder) {
-    OneModule module = module(bus.voltagesOf(variant.module()));
+    ModuleVoltages read = bus.voltagesOf(variant.module());
+    ModuleVoltage module = module(read);
     return (series, parallel, to) -> {
       double moduleV = module.voltageV(series, parallel);
       double voltageV = series * moduleV;
       if (to.isOn()) {
+        recordModule(read, moduleV, parallel, to);
         to.step(point.symbol(), "voltage, " + point)
             .formula("S·u_module")
             .with("S", Figure.count(series))
@@ -54,7 +58,32 @@ final class EnvelopeVoltage implements Property {
     };
   }
 
-  private OneModule module(ModuleVoltages read) {
+  /** What one module shows at its share of the load. */
+  private void recordModule(ModuleVoltages read, double moduleV, int parallel, Recorder recorder) {
+    double regenerationA = Kind.CURRENT.siValueOf(conditions.regenerationCurrent()) / parallel;
+    switch (point) {
+      case EMPTY_UNDER_LOAD ->
+          recorder
+              .step("u_module", "module empty and cold under its share of the load")
+              .formula("u − i·r")
+              .with("u", read.loaded().openCircuitV(), VOLT)
+              .with("i", read.loaded().currentAt(moduleV), AMPERE)
+              .with("r", read.loaded().resistanceOhm(), MILLIOHM)
+              .gives(moduleV, VOLT);
+      case FULL_UNDER_CHARGE ->
+          recorder
+              .step("u_module", "module full under its share of regeneration, or at end of charge")
+              .formula("greater of u_end, u + i·r")
+              .with("u_end", read.endOfChargeV(), VOLT)
+              .with("u", read.charging().openCircuitV(), VOLT)
+              .with("i", regenerationA, AMPERE)
+              .with("r", read.charging().resistanceOhm(), MILLIOHM)
+              .gives(moduleV, VOLT);
+      case END_OF_CHARGE, EMPTY_AT_REST -> {}
+    }
+  }
+
+  private ModuleVoltage module(ModuleVoltages read) {
     double endV = read.endOfChargeV();
     double emptyV = read.emptyV();
     double regenerationA = Kind.CURRENT.siValueOf(conditions.regenerationCurrent());
@@ -67,16 +96,19 @@ final class EnvelopeVoltage implements Property {
     };
   }
 
-  private OneModule loaded(ModuleVoltages read) {
+  private ModuleVoltage loaded(ModuleVoltages read) {
     ModuleVoltages.Source source = read.loaded();
+    // The pack, too, lets rounding pass that would refuse its own maximum.
+    double room = 1 + 1e-12;
+    double atMostV = Kind.VOLTAGE.siValueOf(read.largest().voltage());
     if (conditions.peakDischargeCurrent().isPresent()) {
       double peakA = Kind.CURRENT.siValueOf(conditions.peakDischargeCurrent().get());
-      return (series, parallel) -> source.underA(peakA / parallel);
+      double mostA = Kind.CURRENT.siValueOf(read.largest().current()) * room;
+      return (series, parallel) ->
+          peakA <= parallel * mostA ? source.underA(peakA / parallel) : atMostV;
     }
     double peakW = Kind.POWER.siValueOf(conditions.peakDischargePower().orElseThrow());
-    // The pack, too, lets rounding pass that would refuse its own maximum.
-    double mostW = Kind.POWER.siValueOf(read.largest().power()) * (1 + 1e-12);
-    double atMostV = Kind.VOLTAGE.siValueOf(read.largest().voltage());
+    double mostW = Kind.POWER.siValueOf(read.largest().power()) * room;
     return (series, parallel) -> {
       double shareW = peakW / (series * parallel);
       return shareW <= mostW ? source.underA(source.currentAtW(shareW)) : atMostV;

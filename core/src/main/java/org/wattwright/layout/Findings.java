@@ -80,28 +80,39 @@ final class Findings implements PackSearch.Result {
               .map(variant -> property.on(variant, Recorder.OFF))
               .toArray(Term[]::new);
     }
-    List<ParetoFront.Point> points = new ArrayList<>();
-    for (long index : among.indexes()) {
-      ParetoFront.Point point = point(index, asked, terms);
-      if (point.isKnown()) {
-        points.add(point);
-      }
+    long[] indexes = among.indexes();
+    double[][] levels = new double[terms.length][];
+    for (int i = 0; i < terms.length; i++) {
+      levels[i] = Levels.of(costs(indexes, asked.get(i), terms[i]));
     }
-    return ParetoFront.of(points, new ContentOrder(spec.space())).stream()
+    return ParetoFront.of(points(indexes, levels), new ContentOrder(spec.space())).stream()
         .map(point -> spec.candidateAt(point.index()))
         .toList();
   }
 
-  private ParetoFront.Point point(long index, List<Criterion> criteria, Term[][] terms) {
+  private double[] costs(long[] indexes, Criterion criterion, Term[] terms) {
     Space space = spec.space();
-    int variant = space.variantOf(index);
-    double[] costs = new double[terms.length];
-    for (int i = 0; i < costs.length; i++) {
-      double value =
-          terms[i][variant].valueAt(space.seriesOf(index), space.parallelOf(index), Recorder.OFF);
-      costs[i] = criteria.get(i).cost(value);
+    return Arrays.stream(indexes)
+        .mapToDouble(
+            index ->
+                criterion.cost(
+                    terms[space.variantOf(index)].valueAt(
+                        space.seriesOf(index), space.parallelOf(index), Recorder.OFF)))
+        .toArray();
+  }
+
+  /** Points of which every cost is known. */
+  private static List<ParetoFront.Point> points(long[] indexes, double[][] levels) {
+    List<ParetoFront.Point> points = new ArrayList<>();
+    for (int k = 0; k < indexes.length; k++) {
+      int candidate = k;
+      double[] costs = Arrays.stream(levels).mapToDouble(level -> level[candidate]).toArray();
+      ParetoFront.Point point = new ParetoFront.Point(indexes[k], costs);
+      if (point.isKnown()) {
+        points.add(point);
+      }
     }
-    return new ParetoFront.Point(index, costs);
+    return points;
   }
 
   @Override

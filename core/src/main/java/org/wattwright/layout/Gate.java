@@ -14,4 +14,9 @@ interface Gate {
 
   /** How far the requirement is missed, ≥ 0; infinite where that is not a number. */
   double shortfallAt(int series, int parallel);
+
+  /** How much of a shortfall may be rounding. */
+  default double rounding() {
+    return 0;
+  }
 }

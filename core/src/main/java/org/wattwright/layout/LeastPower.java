@@ -32,9 +32,8 @@ final class LeastPower implements Property {
     for (PowerState state : states) {
       moduleW = Math.min(moduleW, state.largestW(one));
       if (recorder.isOn()) {
-        one.powerWorksheet(state.state(), state.direction(), state.duration())
-            .steps()
-            .forEach(recorder::add);
+        OneModule.record(
+            one.powerWorksheet(state.state(), state.direction(), state.duration()), recorder);
       }
     }
     return scaled(variant, moduleW);

@@ -26,6 +26,10 @@ record ModuleVoltages(
       return openCircuitV - currentA * resistanceOhm;
     }
 
+    double currentAt(double voltageV) {
+      return (openCircuitV - voltageV) / resistanceOhm;
+    }
+
     /** Discharge current at a power that is available. */
     double currentAtW(double powerW) {
       double square = openCircuitV * openCircuitV - 4 * resistanceOhm * powerW;

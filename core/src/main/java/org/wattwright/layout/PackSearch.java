@@ -37,7 +37,7 @@ import org.wattwright.voltage.OperatingConditions;
  *
  * <pre>{@code
  * PackSearch.Result found = PackSearch.over(List.of(flat, tall))
- *     .device(inverter).device(charger)
+ *     .device(inverter).device(charger).under(conditions)
  *     .usableEnergyAtLeast(kilowattHours(28))
  *     .peakPowerAtLeast(kilowatts(80), seconds(10), percentCharge(20), celsius(0))
  *     .massAtMost(kilograms(290))
@@ -96,7 +96,8 @@ public final class PackSearch {
   /**
    * The conditions under which devices and pack work together, and between which states of charge
    * energy counts. Without them, one {@link #peakPowerAtLeast} stands for them: its power, duration
-   * and temperature, from its state of charge up to full, no regeneration.
+   * and temperature, from its state of charge up to full, and no regeneration into the full pack:
+   * state conditions to have that checked.
    *
    * @param conditions the conditions
    * @return a new search

@@ -32,4 +32,9 @@ final class PlainGate implements Gate {
   public double shortfallAt(int series, int parallel) {
     return -bound.margin(term.valueAt(series, parallel, Recorder.OFF));
   }
+
+  @Override
+  public double rounding() {
+    return -leastMargin;
+  }
 }

@@ -105,7 +105,9 @@ final class SearchRun {
   private void reject(int slot, int series, int parallel) {
     tally.countAlone(slot);
     if (slot < gates.length) {
-      tally.offer(slot, gates[slot].shortfallAt(series, parallel), covered, order);
+      Gate gate = gates[slot];
+      double shortfall = gate.shortfallAt(series, parallel);
+      tally.offer(slot, new Tally.Miss(covered, shortfall, gate.rounding()), order);
     }
   }
 }

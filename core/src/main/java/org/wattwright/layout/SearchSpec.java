@@ -12,6 +12,7 @@ import org.wattwright.battery.PackState;
 import org.wattwright.layout.SearchDraft.PowerDemand;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
+import org.wattwright.units.Measures;
 import org.wattwright.units.Price;
 import org.wattwright.units.StateOfCharge;
 import org.wattwright.voltage.OperatingConditions;
@@ -34,7 +35,7 @@ final class SearchSpec {
 
   /**
    * As stated; else those of the one peak power asked for: its power, duration and temperature,
-   * from its state of charge up to full, no regeneration.
+   * from its state of charge up to full, without regeneration into the full pack.
    */
   private static @Nullable OperatingConditions conditionsOf(SearchDraft draft) {
     if (draft.conditions != null) {
@@ -53,6 +54,7 @@ final class SearchSpec {
             .stateOfCharge(emptiest, StateOfCharge.FULL)
             .coldest(state.state().temperature())
             .peakDischargePower(peaks.get(0).power(), state.duration())
+            .regenerationCurrent(Measures.amperes(0))
             .build();
   }
 
@@ -83,6 +85,7 @@ final class SearchSpec {
     if (bus != null && !draft.devices.isEmpty()) {
       draft.devices.forEach(device -> rules.addAll(WindowRule.of(device, bus)));
       rules.add(new PeakLoadRule(bus));
+      rules.add(KnownRule.regeneration(bus.conditions()));
     }
     addSums(rules);
     for (PowerDemand demand : draft.powers) {
@@ -91,7 +94,7 @@ final class SearchSpec {
       Property power = new LeastPower(List.of(demand.state()));
       rules.add(new LimitRule(code, power, Bound.atLeast(leastW)));
     }
-    rules.add(new RankRule(ranking().property(this)));
+    rules.add(KnownRule.ranking(ranking().property(this)));
     draft.requirements.forEach(requirement -> rules.add(own(requirement)));
     return List.copyOf(rules);
   }
@@ -134,7 +137,7 @@ final class SearchSpec {
             conditions ->
                 draft.meanPower != null
                     ? new EnergyAtPower(draft.meanPower, conditions)
-                    : SumProperties.energyAtRest(conditions));
+                    : new EnergyAtRest(conditions));
   }
 
   Property peakPower() {

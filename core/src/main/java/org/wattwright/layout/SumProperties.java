@@ -1,7 +1,6 @@
 package org.wattwright.layout;
 
 import static org.wattwright.units.WorkshopUnits.KILOGRAM;
-import static org.wattwright.units.WorkshopUnits.KILOWATT_HOUR;
 import static org.wattwright.units.WorkshopUnits.LITRE;
 
 import java.math.BigDecimal;
@@ -9,14 +8,10 @@ import java.math.MathContext;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
-import org.wattwright.battery.BatteryModule;
 import org.wattwright.battery.CellProperty;
-import org.wattwright.battery.Pack;
 import org.wattwright.check.Figure;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Price;
-import org.wattwright.units.StateOfCharge;
-import org.wattwright.voltage.OperatingConditions;
 
 /** The sums over modules and enclosures that a search knows. */
 final class SumProperties {
@@ -74,41 +69,5 @@ final class SumProperties {
         new SumProperty.Parts(module -> 1, enclosure -> 0, Candidate::moduleCount),
         si -> Figure.count((long) si),
         List.of());
-  }
-
-  /** Capacity times open-circuit voltage over the states of charge in use, usual temperature. */
-  static Property energyAtRest(OperatingConditions conditions) {
-    return new SumProperty(
-        new SumProperty.Words("usable energy at rest voltage", "E", "energy"),
-        new SumProperty.Parts(
-            module -> energyOfModuleJ(module, conditions),
-            enclosure -> 0,
-            candidate -> energyOfPackJ(candidate.pack(), conditions)),
-        si -> Figure.ofSi(si, KILOWATT_HOUR),
-        List.of(CellProperty.CAPACITY, CellProperty.VOLTAGE));
-  }
-
-  private static double energyOfModuleJ(BatteryModule module, OperatingConditions conditions) {
-    return Kind.CHARGE.siValueOf(module.capacity())
-        * module.series()
-        * meanCellVoltageTimesShare(module, conditions);
-  }
-
-  /** The strings of a searched pack are alike, so the first speaks for all. */
-  private static double energyOfPackJ(Pack pack, OperatingConditions conditions) {
-    BatteryModule module = pack.strings().get(0).groups().get(0).module();
-    return Kind.CHARGE.siValueOf(pack.capacity())
-        * pack.strings().get(0).cellsInSeries()
-        * meanCellVoltageTimesShare(module, conditions);
-  }
-
-  private static double meanCellVoltageTimesShare(
-      BatteryModule module, OperatingConditions conditions) {
-    StateOfCharge fullest = conditions.fullest();
-    StateOfCharge emptiest = conditions.emptiest();
-    double meanV =
-        Kind.VOLTAGE.siValueOf(
-            module.cell().openCircuit().meanBetween(emptiest, fullest, conditions.usual()));
-    return meanV * (fullest.fraction() - emptiest.fraction());
   }
 }

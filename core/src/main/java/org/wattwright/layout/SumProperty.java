@@ -11,7 +11,7 @@ import org.wattwright.check.Basis;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
 
-/** A property that is a sum over modules and enclosures: mass, volume, price, energy at rest. */
+/** A property that is a sum over modules and enclosures: mass, volume, price, count. */
 final class SumProperty implements Property {
   private final Words words;
   private final Parts parts;

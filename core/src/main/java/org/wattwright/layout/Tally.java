@@ -29,10 +29,15 @@ final class Tally {
     aloneCounts[slot]++;
   }
 
+  /** A candidate, how far it misses the limit, and how much of that may be rounding. */
+  record Miss(long index, double shortfall, double rounding) {}
+
   /** Keeps the candidate that misses the limit by least. */
-  void offer(int rule, double shortfall, long index, ContentOrder ties) {
-    boolean nearer = shortfall < shortfalls[rule];
-    boolean asNear = shortfall == shortfalls[rule] && nearest[rule] >= 0;
+  void offer(int rule, Miss miss, ContentOrder ties) {
+    double shortfall = miss.shortfall();
+    long index = miss.index();
+    boolean nearer = shortfall < shortfalls[rule] - miss.rounding();
+    boolean asNear = shortfall <= shortfalls[rule] + miss.rounding() && nearest[rule] >= 0;
     if (nearer || (asNear && ties.compare(index, nearest[rule]) < 0)) {
       shortfalls[rule] = shortfall;
       nearest[rule] = index;

@@ -16,7 +16,7 @@
  *
  * <pre>{@code
  * PackSearch.Result found = PackSearch.over(List.of(flat, tall))
- *     .device(inverter).device(charger)
+ *     .device(inverter).device(charger).under(conditions)
  *     .usableEnergyAtLeast(kilowattHours(28))
  *     .peakPowerAtLeast(kilowatts(80), seconds(10), percentCharge(20), celsius(0))
  *     .massAtMost(kilograms(290))

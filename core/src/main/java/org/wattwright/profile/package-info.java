@@ -19,7 +19,7 @@
  *         .hold(amperes(120), seconds(50))
  *         .build();
  * hill.rms();                                  // 196.638… A
- * hill.highestRms(seconds(30)).value();        // 251.126… A
+ * hill.highestRms(seconds(30)).value();        // 250.865… A
  * hill.integral(Kind.CHARGE);                  // 2.777… A·h
  * hill.longestAtOrAbove(amperes(200));         // 10 s from 0 s on
  * }</pre>

@@ -20,6 +20,8 @@ final class Decimal {
   private static final int LARGEST_PLAIN_EXPONENT = 14;
   private static final int SMALLEST_PLAIN_EXPONENT = -6;
 
+  private static final double LOG10_OF_2 = 0.30102999566398120;
+
   /** Powers of ten that a double holds exactly. */
   private static final double[] POWERS_OF_TEN = new double[23];
 
@@ -71,12 +73,21 @@ final class Decimal {
   /** Rounded to the decimal place to which a number of the given size has so many digits. */
   static double rounded(double value, int digits, double size) {
     if (size >= 1e-7 && size < 1e15) {
-      int decimals = digits - 1 - (int) Math.floor(Math.log10(size));
+      int decimals = digits - 1 - exponent(size);
       return decimals >= 0
           ? Math.rint(value * POWERS_OF_TEN[decimals]) / POWERS_OF_TEN[decimals]
           : Math.rint(value / POWERS_OF_TEN[-decimals]) * POWERS_OF_TEN[-decimals];
     }
     return Double.isFinite(value) ? rounded(value, digits) : value;
+  }
+
+  /** The power of ten of a size from 1e-7 to 1e15; faster than a logarithm. */
+  private static int exponent(double size) {
+    int atLeast = (int) Math.floor(Math.getExponent(size) * LOG10_OF_2);
+    int next = atLeast + 1;
+    boolean reachesNext =
+        next >= 0 ? size >= POWERS_OF_TEN[next] : size * POWERS_OF_TEN[-next] >= 1;
+    return reachesNext ? next : atLeast;
   }
 
   private static double rounded(double value, int digits) {

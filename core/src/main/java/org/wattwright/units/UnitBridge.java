@@ -1,5 +1,6 @@
 package org.wattwright.units;
 
+import java.util.Map;
 import javax.measure.Dimension;
 import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
@@ -7,6 +8,7 @@ import javax.measure.UnconvertibleException;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import javax.measure.quantity.Frequency;
+import tech.units.indriya.unit.Units;
 
 /**
  * Between our units and those of other JSR 385 implementations. Loaded only when the first foreign
@@ -68,6 +70,7 @@ final class UnitBridge {
   }
 
   private static <Q extends Quantity<Q>> NamedUnit<Q> derived(Unit<Q> unit, Kind<Q> kind) {
+    rejectUnknownTurns(unit, kind);
     double[] affine = affine(unit, kind.siUnit().toUnit(), kind.name());
     double scale = affine[1];
     // A difference knows no zero point: 5 °C of rise are 5 K.
@@ -105,10 +108,23 @@ final class UnitBridge {
     if (relative && kind == Kind.TEMPERATURE) {
       throw wrongScale(quantity, kind, "an absolute temperature", "a relative scale");
     }
+    if (relative || kind != Kind.TEMPERATURE_DIFFERENCE) {
+      return;
+    }
     // Kelvins without a stated scale may be a difference; degrees may not.
-    boolean degrees = !quantity.getUnit().equals(Kind.TEMPERATURE.siUnit().toUnit());
-    if (!relative && degrees && kind == Kind.TEMPERATURE_DIFFERENCE) {
+    double[] affine = affine(quantity.getUnit(), kind.siUnit().toUnit(), kind.name());
+    if (affine[0] != 0) {
       throw wrongScale(quantity, kind, "a difference in K", "an absolute scale");
+    }
+  }
+
+  /** JSR 385 takes the radian for 1, so that 1/min might mean a radian or a revolution. */
+  private static void rejectUnknownTurns(Unit<?> unit, Kind<?> kind) {
+    Map<? extends Unit<?>, Integer> bases = unit.getSystemUnit().getBaseUnits();
+    if (kind == Kind.ROTATIONAL_SPEED && (bases == null || !bases.containsKey(Units.RADIAN))) {
+      throw InvalidInputException.of(
+              kind.name(), "in rad/s or in a unit made of it", unit.toString())
+          .withHint("for revolutions use REVOLUTION_PER_MINUTE.toUnit()");
     }
   }
 

@@ -186,10 +186,11 @@ public final class AxleSpring implements Serializable {
    */
   @Override
   public String toString() {
-    return "%s springs %s at the wheel, %s bump travel"
-        .formatted(
-            axle,
-            Figure.ofSi(rateNPerM, NEWTON_PER_MILLIMETRE),
-            Figure.ofSi(bumpTravelM, MILLIMETRE));
+    return axle
+        + " springs "
+        + Figure.ofSi(rateNPerM, NEWTON_PER_MILLIMETRE)
+        + " at the wheel, "
+        + Figure.ofSi(bumpTravelM, MILLIMETRE)
+        + " bump travel";
   }
 }

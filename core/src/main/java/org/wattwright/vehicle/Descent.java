@@ -206,10 +206,10 @@ public final class Descent implements Serializable {
    */
   @Override
   public String toString() {
-    return "%s down over %s, %s"
-        .formatted(
-            Figure.ofSi(fields.dropM(), METRE),
-            Figure.ofSi(fields.distanceM(), METRE),
-            Figure.of(duration(), Kind.TIME));
+    return Figure.ofSi(fields.dropM(), METRE)
+        + " down over "
+        + Figure.ofSi(fields.distanceM(), METRE)
+        + ", "
+        + Figure.of(duration(), Kind.TIME);
   }
 }

@@ -46,8 +46,14 @@ public record MassSpread(
    */
   @Override
   public String toString() {
-    return "%s (%s … %s; ±%s root-sum-square)"
-        .formatted(text(nominal), text(lowest), text(highest), text(rootSumSquare));
+    return text(nominal)
+        + " ("
+        + text(lowest)
+        + " … "
+        + text(highest)
+        + "; ±"
+        + text(rootSumSquare)
+        + " root-sum-square)";
   }
 
   private static String text(Quantity<Mass> mass) {

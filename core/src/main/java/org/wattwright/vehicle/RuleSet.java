@@ -68,4 +68,14 @@ public record RuleSet(String name, Source source, List<VehicleRule> rules) imple
     rules.forEach(rule -> checks.addAll(rule.check(subject, source)));
     return List.copyOf(checks);
   }
+
+  /**
+   * Name and size.
+   *
+   * @return for example {@code Isle of Example, 3 rules}
+   */
+  @Override
+  public String toString() {
+    return name + ", " + rules.size() + (rules.size() == 1 ? " rule" : " rules");
+  }
 }

@@ -174,6 +174,6 @@ public final class Seating implements Serializable {
    */
   @Override
   public String toString() {
-    return occupants() + " occupants of " + occupant.body();
+    return occupants() + (rows.isEmpty() ? " occupant of " : " occupants of ") + occupant.body();
   }
 }

@@ -424,10 +424,11 @@ public final class Stance implements Serializable {
    */
   @Override
   public String toString() {
-    return "%s, centre of gravity %s behind front axle, %s up"
-        .formatted(
-            Figure.of(mass(), Kind.MASS),
-            Figure.of(Si.length(behindM), Kind.LENGTH),
-            Figure.of(height(), Kind.LENGTH));
+    return Figure.of(mass(), Kind.MASS)
+        + ", centre of gravity "
+        + Figure.of(Si.length(behindM), Kind.LENGTH)
+        + " behind front axle, "
+        + Figure.of(height(), Kind.LENGTH)
+        + " up";
   }
 }

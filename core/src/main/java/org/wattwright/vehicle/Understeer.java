@@ -268,7 +268,10 @@ public final class Understeer implements Serializable {
    */
   @Override
   public String toString() {
-    return "understeer gradient %s per g (%s)"
-        .formatted(Figure.of(gradientPerG(), Kind.ANGLE), basis());
+    return "understeer gradient "
+        + Figure.of(gradientPerG(), Kind.ANGLE)
+        + " per g ("
+        + basis()
+        + ")";
   }
 }

@@ -12,6 +12,7 @@ import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Party;
 import org.wattwright.check.Recorder;
 import org.wattwright.check.Source;
 import org.wattwright.check.Worksheet;
@@ -167,7 +168,11 @@ public record BackEmf(Quantity<MagneticFlux> fluxLinkage, int polePairs) impleme
         .window()
         .absoluteMaximum()
         .map(limit -> check.note(note(overspeed, limit)).atMost(peak, Figure.of(limit, VOLT)))
-        .orElseGet(() -> check.notChecked(inverter.name() + ".absoluteMaximum"));
+        .orElseGet(
+            () ->
+                check
+                    .answeredBy(Party.PARTS_SUPPLIER)
+                    .notChecked(peak, inverter.name() + ".absoluteMaximum"));
   }
 
   private String note(
@@ -188,8 +193,8 @@ public record BackEmf(Quantity<MagneticFlux> fluxLinkage, int polePairs) impleme
     if (recorder.isOn()) {
       recorder
           .step("ω", "mechanical speed")
-          .formula("2·π·f")
-          .with("f", Figure.of(speed, REVOLUTION_PER_MINUTE))
+          .formula("2·π·n")
+          .with("n", Figure.of(speed, REVOLUTION_PER_MINUTE))
           .gives(speedRadPerS, Kind.ROTATIONAL_SPEED.siUnit());
       recorder
           .step("U_peak", "peak voltage between two motor terminals, inverter off")
@@ -200,5 +205,20 @@ public record BackEmf(Quantity<MagneticFlux> fluxLinkage, int polePairs) impleme
           .gives(peakV, VOLT);
     }
     return peakV;
+  }
+
+  /**
+   * Flux linkage, pole pairs and the voltage at 1000 1/min.
+   *
+   * @return for example {@code 70.00 mWb, 4 pole pairs: 50.79 V peak at 1000 1/min}
+   */
+  @Override
+  public String toString() {
+    return Measures.format(fluxLinkage, MILLIWEBER, 2)
+        + ", "
+        + polePairs
+        + (polePairs == 1 ? " pole pair: " : " pole pairs: ")
+        + Measures.format(peakAt(Measures.revolutionsPerMinute(1000)), Kind.VOLTAGE)
+        + " peak at 1000 1/min";
   }
 }

@@ -74,25 +74,35 @@ final class CircuitSheet {
     }
   }
 
-  /** U under a current, discharge positive, with E and R before it. */
+  /**
+   * U under a current, discharge positive, with E and R before it.
+   *
+   * @param currentStep writes down where the current comes from
+   */
   void underCurrent(
-      String index, String meaning, PackState state, double currentA, double voltageV) {
+      Loaded loaded, PackState state, double currentA, double voltageV, Runnable currentStep) {
     Flow flow = new Flow(currentA, solver.conditions().peakDuration());
+    String index = loaded.index();
     if (!stringsAreAlike()) {
-      node("U_" + index, meaning, state, flow, voltageV);
+      node("U_" + index, loaded.meaning(), state, flow, voltageV);
+      currentStep.run();
       return;
     }
     source("E_" + index, "open-circuit voltage, " + state, strings.get(0), state);
     double packOhm = packResistance(index, state, flow);
+    currentStep.run();
     recorder
-        .step("U_" + index, meaning)
-        .formula("E_" + index + (currentA < 0 ? " + " : " − ") + "I·R_" + index)
+        .step("U_" + index, loaded.meaning())
+        .formula("E_" + index + (currentA < 0 ? " + " : " − ") + "I_" + index + "·R_" + index)
         .with("E_" + index, Figure.of(solver.sagging().openCircuitVoltage(state), VOLT))
-        .with("I", Math.abs(currentA), AMPERE)
+        .with("I_" + index, Math.abs(currentA), AMPERE)
         .with("R_" + index, packOhm, MILLIOHM)
         .basis(solver.loadedBasis())
         .gives(voltageV, VOLT);
   }
+
+  /** Index of the symbols of a loaded point, and what it is. */
+  record Loaded(String index, String meaning) {}
 
   /** A current and how long it has flowed. */
   private record Flow(double currentA, Quantity<Time> duration) {

@@ -1,6 +1,5 @@
 package org.wattwright.voltage;
 
-import java.util.Optional;
 import java.util.function.IntFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
@@ -64,14 +63,7 @@ final class ConflictText {
             + atMost()
             + ", but "
             + needs;
-    return new WindowMatch.Conflict(
-        upper.device().name(),
-        end,
-        upper.number(),
-        lower,
-        Optional.of(fewest),
-        Optional.of(apart),
-        text);
+    return WindowMatch.Conflict.between(sides(lower), fewest, apart, text);
   }
 
   private String upperText(EnvelopeSolver.Solution needed) {
@@ -106,16 +98,13 @@ final class ConflictText {
   }
 
   private WindowMatch.Conflict unreachable(String lower, String why) {
-    return new WindowMatch.Conflict(
-        upper.device().name(),
-        limit(upper),
-        upper.number(),
-        lower,
-        Optional.empty(),
-        Optional.empty(),
-        upper.number() == largest
-            ? why
-            : why + "; " + upper.device().name() + " allows " + atMost());
+    String allows = "; " + upper.device().name() + " allows " + atMost();
+    return WindowMatch.Conflict.withoutAnyNumber(
+        sides(lower), upper.number() == largest ? why : why + allows);
+  }
+
+  private ConflictSides sides(String lower) {
+    return new ConflictSides(upper.device().name(), limit(upper), upper.number(), lower);
   }
 
   private String atMost() {

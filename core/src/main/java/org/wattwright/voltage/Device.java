@@ -11,7 +11,8 @@ import javax.measure.quantity.Power;
  * A device on the traction bus: one object that carries its window, capacitance, mass and ratings,
  * so that no area describes it twice.
  *
- * <p>Implementations are immutable.
+ * <p>Its window holds at its own terminals; what its cable loses is not counted in this package.
+ * Implementations are immutable.
  */
 public interface Device {
   /**

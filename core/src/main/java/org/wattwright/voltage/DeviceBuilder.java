@@ -169,7 +169,7 @@ public final class DeviceBuilder {
 
     @Override
     public int hashCode() {
-      return Objects.hash(name, role, window);
+      return Objects.hash(name, role, window, maximumPower, maximumCurrent, capacitance, mass);
     }
 
     @Override

@@ -75,7 +75,8 @@ final class EnvelopeSheet {
       PackState state = solver.regenerationState(conditions.fullest());
       double currentA = Kind.CURRENT.siValueOf(conditions.regenerationCurrent());
       String meaning = "full under regeneration, as cold as charging is allowed";
-      circuit.underCurrent("reg", meaning, state, -currentA, voltageV);
+      CircuitSheet.Loaded loaded = new CircuitSheet.Loaded("reg", meaning);
+      circuit.underCurrent(loaded, state, -currentA, voltageV, () -> {});
     }
   }
 
@@ -118,28 +119,31 @@ final class EnvelopeSheet {
 
   private void peak(PeakLoad peak) {
     PackState state = PackState.of(conditions.emptiest(), conditions.coldest());
-    String load = "the peak load";
+    String load = peak.available() ? "the peak load" : "the largest load it carries";
+    CircuitSheet.Loaded loaded = new CircuitSheet.Loaded("min", "empty and cold under " + load);
+    circuit.underCurrent(
+        loaded, state, peak.currentA(), peak.voltageV(), () -> current(peak, state));
+  }
+
+  private void current(PeakLoad peak, PackState state) {
     if (!peak.available()) {
-      load = "the largest load it carries";
       recorder
           .step("I_min", "largest current, limited by " + peak.maximum().governing())
           .formula("least by cell voltage, cell current, temperature and power transfer")
           .basis(solver.pack().basis(CellProperty.CURRENT).and(solver.loadedBasis()))
           .gives(peak.currentA(), AMPERE);
+      return;
     }
-    circuit.underCurrent(
-        "min", "empty and cold under " + load, state, peak.currentA(), peak.voltageV());
-    if (peak.available()) {
-      conditions.peakDischargePower().ifPresent(power -> atPower(peak, Figure.of(power, KILOWATT)));
-    }
+    conditions
+        .peakDischargePower()
+        .ifPresent(power -> atPower(peak, state, Figure.of(power, KILOWATT)));
   }
 
   /** Where a power is given, the current follows from it. */
-  private void atPower(PeakLoad peak, Figure power) {
-    PackState state = PackState.of(conditions.emptiest(), conditions.coldest());
+  private void atPower(PeakLoad peak, PackState state, Figure power) {
     StepBuilder step =
         recorder
-            .step("I_min", "the current behind it, at the peak power")
+            .step("I_min", "current at the peak power")
             .source(Source.PHYSICS)
             .basis(solver.loadedBasis());
     if (circuit.stringsAreAlike()) {

@@ -15,6 +15,7 @@ import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Party;
 import org.wattwright.check.Recorder;
 import org.wattwright.check.Source;
 import org.wattwright.check.Worksheet;
@@ -200,7 +201,11 @@ public record RegenerationCutOff(
         .map(
             limit ->
                 check.note(remedy(limit, reactionTime)).atMost(reached, Figure.of(limit, VOLT)))
-        .orElseGet(() -> check.notChecked(device.name() + ".absoluteMaximum"));
+        .orElseGet(
+            () ->
+                check
+                    .answeredBy(Party.PARTS_SUPPLIER)
+                    .notChecked(reached, device.name() + ".absoluteMaximum"));
   }
 
   /** What would keep the limit. */
@@ -215,5 +220,15 @@ public record RegenerationCutOff(
         + Measures.format(timeUntil(limit), Kind.TIME)
         + ", or needs "
         + Measures.format(capacitanceNeeded(limit, reactionTime), MICROFARAD, 0);
+  }
+
+  /**
+   * Power, capacitance and start voltage.
+   *
+   * @return for example {@code 20 kW into 500 µF from 380 V}
+   */
+  @Override
+  public String toString() {
+    return power + " into " + capacitance + " from " + startVoltage;
   }
 }

@@ -1,5 +1,6 @@
 package org.wattwright.voltage;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,9 +49,10 @@ final class SeriesSearch {
     return peak > lower.number() ? text.withPeakLoad(peak) : text.with(lower);
   }
 
-  /** The end that allows the fewest modules; of equal ones the first. */
+  /** The end that allows the fewest modules; of equal ones an operating end, then the first. */
   private End tightestUpper() {
     return known(true)
+        .sorted(Comparator.comparing(end -> end.rule() == WindowRule.ABSOLUTE_MAXIMUM))
         .map(end -> end.at(first(n -> !isKept(end, n)) - 1))
         .reduce((a, b) -> b.number() < a.number() ? b : a)
         .orElseThrow();

@@ -10,11 +10,13 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import org.wattwright.battery.CellProperty;
+import org.wattwright.battery.SeriesString;
 import org.wattwright.check.Basis;
 import org.wattwright.check.CautionBand;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Party;
 import org.wattwright.check.Source;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measures;
@@ -51,8 +53,7 @@ final class WindowChecks {
 
   private Check window(WindowRule rule, Device device) {
     CheckBuilder check =
-        named(rule.code(), rule.words(), device)
-            .basis(isLoaded(rule.point()) ? solver.loadedBasis() : solver.restBasis())
+        named(rule.code(), rule.words(), device, inputsOf(rule.point()))
             .note(situation(rule.point()));
     if (rule == WindowRule.ABSOLUTE_MAXIMUM) {
       check.safety();
@@ -61,11 +62,23 @@ final class WindowChecks {
     return rule.limitOf(device)
         .map(limit -> Figure.of(limit, VOLT))
         .map(limit -> rule.isUpper() ? check.atMost(actual, limit) : check.atLeast(actual, limit))
-        .orElseGet(() -> check.notChecked(device.name() + ".absoluteMaximum"));
+        .orElseGet(
+            () ->
+                check
+                    .answeredBy(Party.PARTS_SUPPLIER)
+                    .notChecked(actual, device.name() + ".absoluteMaximum"));
   }
 
-  private static boolean isLoaded(EnvelopePoint point) {
-    return point == EnvelopePoint.UNDER_CHARGE || point == EnvelopePoint.UNDER_LOAD;
+  /** What of the cells a point follows from. */
+  private static CellProperty[] inputsOf(EnvelopePoint point) {
+    return switch (point) {
+      case END_OF_CHARGE, EMPTY_AT_REST -> new CellProperty[] {CellProperty.VOLTAGE};
+      case UNDER_LOAD -> new CellProperty[] {CellProperty.VOLTAGE, CellProperty.RESISTANCE};
+      case UNDER_CHARGE ->
+          new CellProperty[] {
+            CellProperty.VOLTAGE, CellProperty.RESISTANCE, CellProperty.TEMPERATURE
+          };
+    };
   }
 
   /** When the pack has the voltage of a point. */
@@ -104,20 +117,28 @@ final class WindowChecks {
         band.map(range -> "band " + range)
             .orElse("band not known: ask for it, power is taken as full wherever it works");
     return Optional.of(
-        named("voltage.full-performance", "nominal in the full-performance band of ", device)
-            .basis(solver.restBasis())
+        named(
+                "voltage.full-performance",
+                "nominal in the full-performance band of ",
+                device,
+                CellProperty.VOLTAGE)
+            .answeredBy(band.isPresent() ? Party.WORKSHOP : Party.PARTS_SUPPLIER)
             .note(nominal + ", " + known)
             .recommends(band.map(range -> range.contains(envelope.nominal())).orElse(false)));
   }
 
   private Check peak() {
-    Basis basis = solver.pack().basis(CellProperty.CURRENT).and(solver.loadedBasis());
     CheckBuilder check =
         Check.named("battery.peak-load", "peak load against what the cold and empty pack carries")
             .source(Source.requirement("peak load"))
-            .basis(basis)
             .cautionBand(CautionBand.NONE)
             .note("limited by " + peak.maximum().governing());
+    restOn(
+        check,
+        CellProperty.VOLTAGE,
+        CellProperty.RESISTANCE,
+        CellProperty.CURRENT,
+        CellProperty.TEMPERATURE);
     return conditions
         .peakDischargePower()
         .map(
@@ -135,8 +156,8 @@ final class WindowChecks {
   private Check regenerationAtFull() {
     CheckBuilder check =
         Check.named("voltage.regeneration-at-full", "regeneration into the full pack")
-            .source(Source.dataSheet("cell maximum voltage"))
-            .basis(solver.loadedBasis());
+            .source(Source.dataSheet("cell maximum voltage"));
+    restOn(check, inputsOf(EnvelopePoint.UNDER_CHARGE));
     if (!conditions.regenerationIsStated()) {
       return check
           .note("no regeneration is taken: state it, 0 A if there is none")
@@ -154,9 +175,26 @@ final class WindowChecks {
         .recommends(below);
   }
 
-  private static CheckBuilder named(String code, String words, Device device) {
-    return Check.named(code, words + device.name())
-        .source(Source.dataSheet(device.name()))
-        .cautionBand(WINDOW_BAND);
+  private CheckBuilder named(String code, String words, Device device, CellProperty... inputs) {
+    CheckBuilder check =
+        Check.named(code, words + device.name())
+            .source(Source.dataSheet(device.name()))
+            .cautionBand(WINDOW_BAND);
+    restOn(check, inputs);
+    return check;
+  }
+
+  /** Weakens a check to the basis of its inputs, and names the estimated ones. */
+  private void restOn(CheckBuilder check, CellProperty... inputs) {
+    for (CellProperty input : inputs) {
+      check.basis(solver.pack().basis(input));
+      for (SeriesString string : solver.pack().strings()) {
+        for (SeriesString.Group group : string.groups()) {
+          if (group.module().basis(input) == Basis.ESTIMATED) {
+            check.estimated(input + " of " + group.module().name());
+          }
+        }
+      }
+    }
   }
 }

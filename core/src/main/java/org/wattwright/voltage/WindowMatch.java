@@ -2,9 +2,11 @@ package org.wattwright.voltage;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which numbers of modules in series fit all devices; or, if none does, which two conflict.
@@ -13,7 +15,7 @@ import javax.measure.quantity.ElectricPotential;
  */
 public sealed interface WindowMatch extends Serializable {
   /**
-   * These numbers fit.
+   * These numbers fit: they break no known limit. What is not known, the review of a number says.
    *
    * @param counts modules in series, rising, at least one
    */
@@ -40,30 +42,129 @@ public sealed interface WindowMatch extends Serializable {
   }
 
   /**
-   * No number fits: one device ends before another begins.
+   * No number fits: one device ends before another, or the peak load, begins.
    *
-   * @param upper the device whose upper end allows the fewest modules
-   * @param upperEnd that end
-   * @param most modules in series that it allows, ≥ 0
-   * @param lower the device, or the pack's peak load, that needs the most modules
-   * @param fewest modules in series that it needs; empty if no number serves
-   * @param apart volts by which a pack with the fewest modules exceeds the upper end; empty if no
-   *     number serves
-   * @param text the conflict in words
+   * <p>A class rather than a record, as it holds what may be absent and still serialises.
    */
-  record Conflict(
-      String upper,
-      Quantity<ElectricPotential> upperEnd,
-      int most,
-      String lower,
-      Optional<Integer> fewest,
-      Optional<Quantity<ElectricPotential>> apart,
-      String text)
-      implements WindowMatch {
+  final class Conflict implements WindowMatch {
+    private static final long serialVersionUID = 1L;
+
+    private final String upper;
+    private final Quantity<ElectricPotential> upperEnd;
+    private final int most;
+    private final String lower;
+    private final @Nullable Integer fewest;
+    private final @Nullable Quantity<ElectricPotential> apart;
+    private final String text;
+
+    private Conflict(
+        ConflictSides sides,
+        @Nullable Integer fewest,
+        @Nullable Quantity<ElectricPotential> apart,
+        String text) {
+      this.upper = sides.upper();
+      this.upperEnd = sides.upperEnd();
+      this.most = sides.most();
+      this.lower = sides.lower();
+      this.fewest = fewest;
+      this.apart = apart;
+      this.text = text;
+    }
+
+    static Conflict between(
+        ConflictSides sides, int fewest, Quantity<ElectricPotential> apart, String text) {
+      return new Conflict(sides, fewest, apart, text);
+    }
+
+    static Conflict withoutAnyNumber(ConflictSides sides, String text) {
+      return new Conflict(sides, null, null, text);
+    }
+
+    /**
+     * The device whose upper end allows the fewest modules.
+     *
+     * @return its name
+     */
+    public String upper() {
+      return upper;
+    }
+
+    /**
+     * That end: the top of its operating band, or its absolute maximum.
+     *
+     * @return in the unit as given
+     */
+    public Quantity<ElectricPotential> upperEnd() {
+      return upperEnd;
+    }
+
+    /**
+     * Modules in series that it allows.
+     *
+     * @return ≥ 0; the most considered if it allows them all
+     */
+    public int most() {
+      return most;
+    }
+
+    /**
+     * The device that needs the most modules, or {@code the peak load}.
+     *
+     * @return its name
+     */
+    public String lower() {
+      return lower;
+    }
+
+    /**
+     * Modules in series that it needs.
+     *
+     * @return empty if no number serves
+     */
+    public Optional<Integer> fewest() {
+      return Optional.ofNullable(fewest);
+    }
+
+    /**
+     * Volts by which a pack with the fewest modules exceeds the upper end.
+     *
+     * @return in V, &gt; 0; empty if no number serves
+     */
+    public Optional<Quantity<ElectricPotential>> apart() {
+      return Optional.ofNullable(apart);
+    }
+
     /**
      * The conflict in words.
      *
-     * @return for example {@code charger ends at 118.8 V, pack full is 131.4 V: 12.6 V apart; …}
+     * @return one line
+     */
+    public String text() {
+      return text;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Conflict that
+          && upper.equals(that.upper)
+          && upperEnd.equals(that.upperEnd)
+          && most == that.most
+          && lower.equals(that.lower)
+          && Objects.equals(fewest, that.fewest)
+          && Objects.equals(apart, that.apart)
+          && text.equals(that.text);
+    }
+
+    @Override
+    public int hashCode() {
+      return Objects.hash(upper, upperEnd, most, lower, fewest, apart, text);
+    }
+
+    /**
+     * The conflict in words.
+     *
+     * @return for example {@code charger ends at 118.8 V, pack full is 131.4 V: 12.6 V apart; at
+     *     most 32 in series, but inverter needs 36: …}
      */
     @Override
     public String toString() {

@@ -119,4 +119,21 @@ public final class WindowMatcher {
     }
     return conditions;
   }
+
+  /**
+   * Module, strings, devices and conditions.
+   *
+   * @return for example {@code flat module, 2 strings, with inverter, charger; 10 % … 100 %, …}
+   */
+  @Override
+  public String toString() {
+    String strings = parallel == 1 ? "1 string" : parallel + " strings";
+    String names = String.join(", ", devices.stream().map(Device::name).toList());
+    return module.name()
+        + ", "
+        + strings
+        + (devices.isEmpty() ? ", no devices" : ", with " + names)
+        + "; "
+        + (conditions == null ? "no conditions" : conditions);
+  }
 }

@@ -130,6 +130,15 @@ class WorksheetTest {
   }
 
   @Test
+  void numbersKeepTheirUnitsWhereALineBreaks() {
+    for (int length = 60; length < 100; length++) {
+      Worksheet.Recording recording = Worksheet.record("t");
+      recording.step("x", "w".repeat(length) + " at 10 % and -5 °C").gives(Figure.number(1));
+      assertThat(recording.toWorksheet().toText()).contains("10 %", "-5 °C");
+    }
+  }
+
+  @Test
   void readsWellInOneLine() {
     assertThat(sheet()).hasToString("Pack voltage (3 steps; toText() prints them)");
     assertThat(sheet().steps().get(0)).hasToString("U_full = S·u_max = 30 · 3.65 V = 109.5 V");
@@ -154,6 +163,7 @@ class WorksheetTest {
     recording.step("b", "second").gives(Figure.number(2));
     assertThat(before.steps()).hasSize(1).isUnmodifiable();
     assertThat(recording.isOn()).isTrue();
+    assertThat(recording).hasToString("t (2 steps so far)");
   }
 
   @Test

@@ -18,7 +18,7 @@ class KernelAgreementTest {
   private static final double RELATIVE = 1e-12;
 
   static Stream<Generator> cases() {
-    return Generator.cases(60);
+    return Generator.cases(40);
   }
 
   @ParameterizedTest

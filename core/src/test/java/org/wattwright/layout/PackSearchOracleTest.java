@@ -13,7 +13,7 @@ import org.wattwright.testing.Generator;
 
 /** The search against a plain double loop over the public API of packs and windows. */
 class PackSearchOracleTest {
-  private static final int CASES = 120;
+  private static final int CASES = 60;
 
   static Stream<Generator> cases() {
     return Generator.cases(CASES);

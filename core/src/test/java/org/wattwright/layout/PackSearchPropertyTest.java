@@ -28,7 +28,7 @@ import org.wattwright.voltage.Device;
 /** What holds for every search. */
 class PackSearchPropertyTest {
   static Stream<Generator> cases() {
-    return Generator.cases(40);
+    return Generator.cases(25);
   }
 
   @ParameterizedTest

@@ -185,8 +185,10 @@ record RandomSearch(
         OperatingConditions.builder()
             .stateOfCharge(
                 percentCharge(random.count(5, 25)), percentCharge(random.oneOf(List.of(90, 100))))
-            .coldest(celsius(random.count(-15, 10)))
-            .regenerationCurrent(amperes(random.count(0, 150)));
+            .coldest(celsius(random.count(-15, 10)));
+    if (random.chance(0.85)) {
+      conditions.regenerationCurrent(amperes(random.count(0, 150)));
+    }
     return random.chance(0.7)
         ? conditions
             .peakDischargePower(kilowatts(random.typed(3, 50, 1)), seconds(random.count(1, 20)))

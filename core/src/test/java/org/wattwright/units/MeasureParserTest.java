@@ -67,6 +67,7 @@ class MeasureParserTest {
         "- 5 mm²       | a number with a decimal point and a unit | 1",
         "--5 mm²       | a number with a decimal point and a unit | 1",
         ". mm²         | a number with a decimal point and a unit | 1",
+        "'  . mm²'     | a number with a decimal point and a unit | 3",
         "e5 mm²        | a number with a decimal point and a unit | 1",
         "NaN mm²       | a number with a decimal point and a unit | 1",
         "Infinity mm²  | a number with a decimal point and a unit | 1",

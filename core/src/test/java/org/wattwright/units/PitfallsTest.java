@@ -126,6 +126,10 @@ class PitfallsTest {
       assertThatExceptionOfType(ArithmeticException.class)
           .isThrownBy(() -> wattsPerKelvin(2).multiply(celsius(30)));
       assertThatExceptionOfType(ArithmeticException.class)
+          .isThrownBy(() -> celsius(30).multiply(wattsPerKelvin(2)));
+      assertThatExceptionOfType(ArithmeticException.class)
+          .isThrownBy(() -> celsius(30).divide(watts(2)));
+      assertThatExceptionOfType(ArithmeticException.class)
           .isThrownBy(() -> wattsPerKelvin(2).multiply(Quantities.getQuantity(30, Units.CELSIUS)));
       assertThat(
               wattsPerKelvin(2)

@@ -22,14 +22,20 @@ import javax.measure.Quantity;
 import javax.measure.Quantity.Scale;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.ElectricPotential;
+import javax.measure.quantity.Energy;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
+import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.wattwright.testing.Generator;
+import org.wattwright.testing.Serialisation;
+import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.ComparableQuantity;
 import tech.units.indriya.function.LogConverter;
 import tech.units.indriya.function.RationalNumber;
@@ -188,11 +194,32 @@ class ReferenceImplementationTest {
 
   @Test
   void textOfAForeignUnitParsesBackToTheLastBit() {
-    for (double furlongs : new double[] {0.1, 1 / 3.0, 7.7, 1e-5}) {
-      Quantity<Length> shown =
-          metres(Kind.LENGTH.siValueOf(Quantities.getQuantity(furlongs, FURLONG))).to(FURLONG);
-      assertThat(Kind.LENGTH.parse(shown.toString())).isEqualTo(shown);
+    // Customary units that are multiples of the SI unit, fractions of it, and shifted against it.
+    Generator random = Generator.ofSeed(385);
+    Unit<Energy> erg = Units.JOULE.divide(10_000_000);
+    Unit<Area> plot = Units.SQUARE_METRE.multiply(7);
+    for (int i = 0; i < 500; i++) {
+      assertTextParsesBack(Measures.joules(random.between(0, 1e7)).to(erg), Kind.ENERGY);
+      assertTextParsesBack(Measures.squareMetres(random.between(0, 1)).to(plot), Kind.AREA);
+      assertTextParsesBack(Measures.kelvins(random.between(0, 900)).to(RANKINE), Kind.TEMPERATURE);
     }
+  }
+
+  private static <Q extends Quantity<Q>> void assertTextParsesBack(
+      Quantity<Q> shown, Kind<Q> kind) {
+    assertThat(kind.parse(shown.toString())).isEqualTo(shown);
+    assertThat(Serialisation.copy(shown)).isEqualTo(shown);
+  }
+
+  @Test
+  void gaugePressureCountsFromTheAtmosphere() {
+    Unit<Pressure> gauge = Units.PASCAL.shift(101325);
+    assertThat(Kind.PRESSURE.siValueOf(Quantities.getQuantity(100000, gauge))).isEqualTo(201325);
+    assertThat(
+            Measures.cubicMetres(2)
+                .multiply(Quantities.getQuantity(100000, gauge))
+                .asType(Energy.class))
+        .isEqualTo(Measures.joules(402650));
   }
 
   @Test
@@ -221,6 +248,30 @@ class ReferenceImplementationTest {
     Quantity<TemperatureDifference> kelvins =
         (Quantity<TemperatureDifference>) (Quantity<?>) Quantities.getQuantity(5, Units.KELVIN);
     assertThat(Kind.TEMPERATURE_DIFFERENCE.siValueOf(kelvins)).isEqualTo(5);
+  }
+
+  @Test
+  @SuppressWarnings("unchecked")
+  void foreignTurnsAreNotTakenForRadians() {
+    Unit<RotationalSpeed> perMinute =
+        (Unit<RotationalSpeed>) (Unit<?>) AbstractUnit.ONE.divide(Units.MINUTE);
+    assertThatExceptionOfType(InvalidInputException.class)
+        .isThrownBy(() -> Kind.ROTATIONAL_SPEED.siValueOf(Quantities.getQuantity(3000, perMinute)))
+        .withMessageContaining("must be in rad/s or in a unit made of it, but was 1/min");
+    Unit<RotationalSpeed> degreesPerSecond =
+        (Unit<RotationalSpeed>)
+            (Unit<?>) Units.RADIAN.multiply(Math.PI).divide(180).divide(Units.SECOND);
+    assertThat(Kind.ROTATIONAL_SPEED.siValueOf(Quantities.getQuantity(180, degreesPerSecond)))
+        .isEqualTo(Math.PI, within(1e-12));
+  }
+
+  @Test
+  @SuppressWarnings("unchecked")
+  void foreignDifferenceInOtherKelvinsIsRead() {
+    Unit<TemperatureDifference> millikelvin =
+        (Unit<TemperatureDifference>) (Unit<?>) MetricPrefix.MILLI(Units.KELVIN);
+    assertThat(Kind.TEMPERATURE_DIFFERENCE.siValueOf(Quantities.getQuantity(5, millikelvin)))
+        .isEqualTo(0.005);
   }
 
   @Test

@@ -44,6 +44,9 @@ class StateOfChargeTest {
         .withMessage(
             "StateOfCharge must be from 0 to 1, but was 80.0 (per cent: use percentCharge(…))");
     assertThatExceptionOfType(InvalidInputException.class)
+        .isThrownBy(() -> StateOfCharge.of(100))
+        .withMessageEndingWith("(per cent: use percentCharge(…))");
+    assertThatExceptionOfType(InvalidInputException.class)
         .isThrownBy(() -> StateOfCharge.of(100.5))
         .withMessageEndingWith("(a fraction)");
   }

@@ -6,13 +6,13 @@ import static org.wattwright.units.WorkshopUnits.KILOWATT_HOUR;
 
 import java.util.List;
 import java.util.Optional;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Drawing;
+import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.Section;
 import org.wattwright.examples.plot.Point;
 import org.wattwright.examples.plot.ScatterFrontPlot;
 import org.wattwright.examples.plot.ScatterFrontPlot.Standing;
-import org.wattwright.examples.sheet.DataTable;
-import org.wattwright.examples.sheet.Drawing;
-import org.wattwright.examples.sheet.Paragraph;
-import org.wattwright.examples.sheet.Section;
 import org.wattwright.layout.Candidate;
 import org.wattwright.layout.Criterion;
 import org.wattwright.units.Kind;

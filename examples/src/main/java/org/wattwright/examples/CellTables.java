@@ -3,10 +3,10 @@ package org.wattwright.examples;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.CellInput;
 import org.wattwright.examples.job.StateGrid;
-import org.wattwright.examples.sheet.DataTable;
-import org.wattwright.examples.sheet.Section;
 
 /** The tables of each cell over state of charge and temperature, as the job states them. */
 final class CellTables {

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import org.wattwright.check.Figure;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.CellInput;
 import org.wattwright.examples.job.DeviceInput;
 import org.wattwright.examples.job.JobInput;
 import org.wattwright.examples.job.ModuleInput;
 import org.wattwright.examples.job.Statement;
-import org.wattwright.examples.sheet.DataTable;
-import org.wattwright.examples.sheet.Section;
 
 /** What went in: requirement, cells, modules and devices, each with what it rests on. */
 final class InputSection {
@@ -19,13 +19,19 @@ final class InputSection {
   private InputSection() {}
 
   static Section of(JobInput job) {
-    return Section.of("Inputs")
-        .withParts(
-            Section.of("What is asked for").with(statements(job.statements())),
-            Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
-            Section.of("Candidate modules").with(modules(job.modules())),
-            Section.of("Devices").with(windows(job.devices()), ratings(job.devices())),
-            CellTables.of(job.cells()));
+    Section section =
+        Section.of("Inputs")
+            .withParts(
+                Section.of("What is asked for").with(statements(job.statements())),
+                Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
+                Section.of("Candidate modules").with(modules(job.modules())),
+                Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
+    return job.weighed()
+        .map(
+            w ->
+                section.withParts(
+                    Section.of("Vehicle as weighed").with(statements(w.statements()))))
+        .orElse(section);
   }
 
   private static DataTable statements(List<Statement> statements) {

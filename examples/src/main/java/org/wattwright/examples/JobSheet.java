@@ -2,9 +2,10 @@ package org.wattwright.examples;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.wattwright.conversion.CalculationSheet;
+import org.wattwright.conversion.Section;
+import org.wattwright.conversion.SheetSections;
 import org.wattwright.examples.job.JobInput;
-import org.wattwright.examples.sheet.CalculationSheet;
-import org.wattwright.examples.sheet.Section;
 
 /** Puts the calculation sheet of a job together: cautions first, then its sections. */
 final class JobSheet {
@@ -22,10 +23,14 @@ final class JobSheet {
     sections.add(InputSection.of(design.job()));
     design.chosen().ifPresent(chosen -> sections.add(PackSection.of(design, chosen)));
     design.chosen().ifPresent(chosen -> sections.add(WindowSection.of(design, chosen)));
-    design.chosen().ifPresent(chosen -> sections.add(CheckSection.of(chosen)));
+    design.chosen().ifPresent(chosen -> sections.add(MassesSection.of(chosen)));
+    design
+        .chosen()
+        .ifPresent(chosen -> sections.add(SheetSections.of(chosen.conversion()).checks()));
     sections.add(AlternativeSection.of(design));
     sections.add(RuledOutSection.of(design.found()));
     sections.add(OpenItemSection.of(design));
+    sections.add(CellTables.of(design.job().cells()));
     return sections;
   }
 }

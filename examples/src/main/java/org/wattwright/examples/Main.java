@@ -8,10 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import org.wattwright.conversion.CalculationSheet;
+import org.wattwright.conversion.MarkdownSheet;
 import org.wattwright.examples.job.JobFileException;
 import org.wattwright.examples.job.JobFolder;
-import org.wattwright.examples.sheet.CalculationSheet;
-import org.wattwright.examples.sheet.MarkdownSheet;
 import org.wattwright.examples.sheet.SheetFiles;
 import org.wattwright.units.InvalidInputException;
 

@@ -4,10 +4,10 @@ import java.util.List;
 import org.wattwright.battery.Pack;
 import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
+import org.wattwright.conversion.BulletList;
 import org.wattwright.conversion.Conversion;
-import org.wattwright.examples.sheet.BulletList;
-import org.wattwright.examples.sheet.Paragraph;
-import org.wattwright.examples.sheet.Section;
+import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.Section;
 
 /** The answer in a few lines, for the reader who turns no page. */
 final class ResultSection {

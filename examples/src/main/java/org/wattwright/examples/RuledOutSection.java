@@ -1,8 +1,8 @@
 package org.wattwright.examples;
 
-import org.wattwright.examples.sheet.DataTable;
-import org.wattwright.examples.sheet.Paragraph;
-import org.wattwright.examples.sheet.Section;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.Section;
 import org.wattwright.layout.PackSearch;
 import org.wattwright.layout.Rejection;
 

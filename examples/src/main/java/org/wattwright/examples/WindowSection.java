@@ -1,7 +1,6 @@
 package org.wattwright.examples;
 
 import static org.wattwright.units.Measures.celsius;
-import static org.wattwright.units.Measures.format;
 import static org.wattwright.units.Measures.percentCharge;
 
 import java.util.ArrayList;
@@ -10,16 +9,13 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
+import org.wattwright.conversion.Drawing;
+import org.wattwright.conversion.Section;
+import org.wattwright.conversion.SheetSections;
 import org.wattwright.examples.plot.LineSeriesPlot;
 import org.wattwright.examples.plot.Point;
 import org.wattwright.examples.plot.Series;
 import org.wattwright.examples.plot.VoltageWindowPlot;
-import org.wattwright.examples.sheet.DataTable;
-import org.wattwright.examples.sheet.Drawing;
-import org.wattwright.examples.sheet.Paragraph;
-import org.wattwright.examples.sheet.Section;
-import org.wattwright.examples.sheet.Working;
-import org.wattwright.units.Kind;
 import org.wattwright.units.StateOfCharge;
 import org.wattwright.units.WorkshopUnits;
 import org.wattwright.voltage.Device;
@@ -39,11 +35,9 @@ final class WindowSection {
     WindowReview review = chosen.conversion().windows();
     VoltageEnvelope envelope = review.envelope();
     Section section =
-        Section.of("Voltage windows")
+        SheetSections.of(chosen.conversion())
+            .windows()
             .with(
-                new Paragraph("Conditions: " + design.conditions() + "."),
-                voltages(envelope),
-                new Paragraph(usable(review)),
                 new Drawing(
                     windowPlot(envelope, design.devices()),
                     "Voltages of the pack against the windows of the devices",
@@ -54,27 +48,7 @@ final class WindowSection {
     if (inverter.isPresent()) {
       section = section.with(power(design, review, inverter.get()));
     }
-    return section.withParts(
-        Section.of("Working of the voltages").with(new Working(review.worksheet())));
-  }
-
-  private static DataTable voltages(VoltageEnvelope envelope) {
-    return DataTable.of("", "Voltage of the pack", ">Value")
-        .row("end of charge", format(envelope.endOfCharge(), Kind.VOLTAGE))
-        .row("full, under charge or regeneration", format(envelope.fullUnderCharge(), Kind.VOLTAGE))
-        .row("full, at rest", format(envelope.fullAtRest(), Kind.VOLTAGE))
-        .row("nominal", format(envelope.nominal(), Kind.VOLTAGE))
-        .row("empty, at rest", format(envelope.emptyAtRest(), Kind.VOLTAGE))
-        .row(
-            "empty, cold, at " + format(envelope.peakCurrent(), Kind.CURRENT),
-            format(envelope.emptyUnderLoad(), Kind.VOLTAGE));
-  }
-
-  private static String usable(WindowReview review) {
-    return review
-        .usableStateOfCharge()
-        .map(band -> "All devices work from " + band.emptiest() + " to " + band.fullest() + ".")
-        .orElse("There is no state of charge at which all devices work.");
+    return section;
   }
 
   private static String windowPlot(VoltageEnvelope envelope, List<Device> devices) {

@@ -98,40 +98,41 @@ public class RecorderBenchmark {
     return (u0 - terminalV) * currentA;
   }
 
+  /** The way kernels are written: compute, then describe in a method of its own if asked. */
   private double recordedLossW(int i, Recorder recorder) {
     double u0 = openCircuitV[i];
     double r = resistanceOhm[i];
     double p = powerW[i];
     double currentA = 2 * p / (u0 + Math.sqrt(u0 * u0 - 4 * r * p));
-    if (recorder.isOn()) {
-      recorder
-          .step("I", "current at that power")
-          .formula("2·P/(U₀ + √(U₀² − 4·R·P))")
-          .with("P", p, WorkshopUnits.KILOWATT)
-          .with("U₀", u0, WorkshopUnits.VOLT)
-          .with("R", r, WorkshopUnits.MILLIOHM)
-          .gives(currentA, WorkshopUnits.AMPERE);
-    }
     double terminalV = u0 - currentA * r;
-    if (recorder.isOn()) {
-      recorder
-          .step("U", "terminal voltage")
-          .formula("U₀ − I·R")
-          .with("U₀", u0, WorkshopUnits.VOLT)
-          .with("I", currentA, WorkshopUnits.AMPERE)
-          .with("R", r, WorkshopUnits.MILLIOHM)
-          .gives(terminalV, WorkshopUnits.VOLT);
-    }
     double lossW = (u0 - terminalV) * currentA;
     if (recorder.isOn()) {
-      recorder
-          .step("P_loss", "heat in the pack")
-          .formula("(U₀ − U)·I")
-          .with("U₀", u0, WorkshopUnits.VOLT)
-          .with("U", terminalV, WorkshopUnits.VOLT)
-          .with("I", currentA, WorkshopUnits.AMPERE)
-          .gives(lossW, WorkshopUnits.WATT);
+      describe(i, recorder, new double[] {currentA, terminalV, lossW});
     }
     return lossW;
+  }
+
+  private void describe(int i, Recorder recorder, double[] results) {
+    recorder
+        .step("I", "current at that power")
+        .formula("2·P/(U₀ + √(U₀² − 4·R·P))")
+        .with("P", powerW[i], WorkshopUnits.KILOWATT)
+        .with("U₀", openCircuitV[i], WorkshopUnits.VOLT)
+        .with("R", resistanceOhm[i], WorkshopUnits.MILLIOHM)
+        .gives(results[0], WorkshopUnits.AMPERE);
+    recorder
+        .step("U", "terminal voltage")
+        .formula("U₀ − I·R")
+        .with("U₀", openCircuitV[i], WorkshopUnits.VOLT)
+        .with("I", results[0], WorkshopUnits.AMPERE)
+        .with("R", resistanceOhm[i], WorkshopUnits.MILLIOHM)
+        .gives(results[1], WorkshopUnits.VOLT);
+    recorder
+        .step("P_loss", "heat in the pack")
+        .formula("(U₀ − U)·I")
+        .with("U₀", openCircuitV[i], WorkshopUnits.VOLT)
+        .with("U", results[1], WorkshopUnits.VOLT)
+        .with("I", results[0], WorkshopUnits.AMPERE)
+        .gives(results[2], WorkshopUnits.WATT);
   }
 }

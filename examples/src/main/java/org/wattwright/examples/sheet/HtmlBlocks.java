@@ -5,6 +5,15 @@ import java.util.Locale;
 import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
 import org.wattwright.check.Step;
+import org.wattwright.conversion.BlockWriter;
+import org.wattwright.conversion.BulletList;
+import org.wattwright.conversion.Cautions;
+import org.wattwright.conversion.CheckList;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Drawing;
+import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.Section;
+import org.wattwright.conversion.Working;
 
 /** Appends sections and blocks as HTML. */
 final class HtmlBlocks implements BlockWriter {
@@ -113,13 +122,13 @@ final class HtmlBlocks implements BlockWriter {
   @Override
   public void checkList(CheckList checks) {
     line("<table class=\"checks\">");
-    head(CheckTable.HEADINGS);
+    head(CheckList.headings());
     checks.checks().forEach(this::check);
     line("</tbody>\n</table>");
   }
 
   private void check(Check check) {
-    List<String> cells = CheckTable.cells(check);
+    List<String> cells = CheckList.cells(check);
     out.append("<tr>");
     out.append(
         HtmlText.element("td class=\"verdict " + styleOf(check.outcome()) + "\"", cells.get(0)));

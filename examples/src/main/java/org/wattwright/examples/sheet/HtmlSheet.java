@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import org.wattwright.conversion.CalculationSheet;
+import org.wattwright.conversion.Section;
 
 /** Writes a calculation sheet as one HTML page: styles and drawings inside, no scripts, A4. */
 public final class HtmlSheet {

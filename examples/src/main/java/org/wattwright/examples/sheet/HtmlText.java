@@ -1,5 +1,7 @@
 package org.wattwright.examples.sheet;
 
+import org.wattwright.conversion.PlainText;
+
 /** HTML out of plain text. */
 final class HtmlText {
   private static final int LONGEST_RUN = 24;

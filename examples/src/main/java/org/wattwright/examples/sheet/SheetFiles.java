@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.wattwright.conversion.CalculationSheet;
+import org.wattwright.conversion.MarkdownSheet;
 
 /**
  * Writes the files of a calculation sheet so that a reader finds the old ones or the new ones,

@@ -7,13 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every jshell block in the documentation shows what jshell really answers. With {@code
- * -Dwattwright.update=true} the pages are rewritten instead.
+ * -Dwattwright.update=true} the pages are rewritten instead. Each page starts a jshell of its own, so
+ * this belongs to the full build.
  */
+@Tag("jshell")
 class JshellPagesTest {
   private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
   private static final Path STARTUP = ROOT.resolve("examples/jshell/wattwright.jsh");

@@ -16,6 +16,13 @@ import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.check.Worksheet;
+import org.wattwright.conversion.CalculationSheet;
+import org.wattwright.conversion.CheckList;
+import org.wattwright.conversion.DataTable;
+import org.wattwright.conversion.Drawing;
+import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.Section;
+import org.wattwright.conversion.Working;
 
 class SheetTest {
   @TempDir Path folder;
@@ -78,9 +85,6 @@ class SheetTest {
         .contains("<span class=\"formula\">= 32 · 3.65 V</span>")
         .contains("<td class=\"number\">116.8 V</td>")
         .contains("<td>law of physics</td>");
-    assertThat(MarkdownSheet.render(sheet))
-        .contains("#### Pack full\n")
-        .containsPattern("\\| pack full +\\| U = S·u +\\| 32 · 3.65 V +\\| 116.8 V +\\|");
   }
 
   @Test
@@ -116,47 +120,6 @@ class SheetTest {
   void longWordsMayBreak() {
     String page = HtmlSheet.render(sheet(Section.of("A").with(new Paragraph("x".repeat(50)))));
     assertThat(page).contains("x".repeat(24) + "<wbr>" + "x".repeat(24) + "<wbr>xx</p>");
-  }
-
-  @Test
-  void markdownHasHeadingsTablesAndCautions() {
-    String markdown =
-        MarkdownSheet.render(
-            sheet(
-                Section.of("Cautions").with(new Cautions(List.of("High voltage kills."))),
-                Section.of("Parts")
-                    .withParts(
-                        Section.of("Boxes")
-                            .with(DataTable.of("List", "Part", ">Mass").row("box", "3 kg")))));
-    assertThat(markdown)
-        .isEqualTo(
-            """
-            # Van
-
-            A bakery
-
-            ## Cautions
-
-            > - High voltage kills.
-
-            ## Parts
-
-            ### Boxes
-
-            **List**
-
-            | Part | Mass |
-            | ---- | ---- |
-            | box  | 3 kg |
-            """);
-  }
-
-  @Test
-  void rejectsARowThatDoesNotFitAndADrawingThatIsNone() {
-    assertThatThrownBy(() -> DataTable.of("", "a", "b").row("x"))
-        .hasMessage("DataTable.row must have 2 cells, but had 1");
-    assertThatThrownBy(() -> new Drawing("<script>", "", ""))
-        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test

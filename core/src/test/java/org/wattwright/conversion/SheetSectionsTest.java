@@ -1,0 +1,248 @@
+package org.wattwright.conversion;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.wattwright.units.Measures.amperes;
+import static org.wattwright.units.Measures.celsius;
+import static org.wattwright.units.Measures.kilowatts;
+import static org.wattwright.units.Measures.millimetres;
+import static org.wattwright.units.Measures.milliohms;
+import static org.wattwright.units.Measures.percentCharge;
+import static org.wattwright.units.Measures.seconds;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.wattwright.battery.BatteryModule;
+import org.wattwright.battery.Cell;
+import org.wattwright.battery.CellEstimates;
+import org.wattwright.battery.Dimensions;
+import org.wattwright.battery.Pack;
+import org.wattwright.battery.SeriesString;
+import org.wattwright.check.Check;
+import org.wattwright.check.Party;
+import org.wattwright.check.Source;
+import org.wattwright.voltage.DeviceRole;
+import org.wattwright.voltage.OperatingConditions;
+
+class SheetSectionsTest {
+  private static final Cell CELL = InventedVan.cell().build();
+
+  private static Section section(Conversion conversion, String title) {
+    return conversion.toSheet().sections().stream()
+        .filter(section -> section.title().equals(title))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static <B extends Block> B only(Section section, Class<B> kind) {
+    List<B> found = section.blocks().stream().filter(kind::isInstance).map(kind::cast).toList();
+    assertThat(found).hasSize(1);
+    return found.get(0);
+  }
+
+  private static List<List<String>> rows(Conversion conversion, String title) {
+    return only(section(conversion, title), DataTable.class).rows();
+  }
+
+  private static List<String> paragraphs(Section section) {
+    return section.blocks().stream()
+        .filter(Paragraph.class::isInstance)
+        .map(block -> ((Paragraph) block).text())
+        .toList();
+  }
+
+  @Test
+  void sheetBeginsWithCautionsAndEndsWithOpenItems() {
+    CalculationSheet sheet =
+        InventedVan.conversion()
+            .customer("island bakery")
+            .vehicle("half-ton van")
+            .build()
+            .toSheet();
+    assertThat(sheet.title()).isEqualTo("bakery van");
+    assertThat(sheet.subtitle()).isEqualTo("island bakery – half-ton van");
+    assertThat(sheet.sections())
+        .extracting(Section::title)
+        .containsExactly("Cautions", "Pack", "Voltage windows", "Checks", "Open items");
+  }
+
+  @Test
+  void subtitleIsTheOneThatIsStated() {
+    assertThat(InventedVan.conversion().vehicle("half-ton van").build().toSheet().subtitle())
+        .isEqualTo("half-ton van");
+  }
+
+  @Test
+  void cautionsNameTheDangersAndTheirLimits() {
+    Cautions cautions = only(SheetSections.cautions(), Cautions.class);
+    assertThat(String.join("\n", cautions.items()))
+        .contains("High voltage kills")
+        .contains("60 V DC")
+        .contains("brake")
+        .contains("local codes")
+        .contains("licensed engineer")
+        .contains("replaces none")
+        .contains("NOT CHECKED")
+        .contains("estimate");
+  }
+
+  /** 32 cells of 100 A·h at 3.2 V on average: 10.24 kW·h. */
+  @Test
+  void packStandsWithItsNumbers() {
+    Conversion van = InventedVan.conversion().build();
+    assertThat(rows(van, "Pack"))
+        .containsExactly(
+            List.of("strings in parallel", van.pack().strings().get(0).toString()),
+            List.of("capacity", "100 A·h"),
+            List.of("energy at rest voltage, full to empty, 25 °C", "10.24 kW·h"),
+            List.of("voltage limits of the cells", "80 V … 116.8 V"),
+            List.of("mass of the modules", "64 kg"),
+            List.of("volume of the modules", "not known"));
+  }
+
+  @Test
+  void everyParallelStringHasARowOfItsOwn() {
+    BatteryModule module = InventedVan.module(CELL);
+    SeriesString string = SeriesString.of(module, 8);
+    Conversion van =
+        InventedVan.conversion().pack(Pack.of(List.of(string, string, string))).build();
+    assertThat(rows(van, "Pack").subList(0, 4))
+        .containsExactly(
+            List.of("strings in parallel", string.toString()),
+            List.of("", string.toString()),
+            List.of("", string.toString()),
+            List.of("capacity", "300 A·h"));
+  }
+
+  /** Eight modules of 100 mm × 200 mm × 250 mm, 5 L each. */
+  @Test
+  void volumeIsStatedWhereItIsKnown() {
+    BatteryModule module =
+        BatteryModule.of(CELL)
+            .name("boxed module")
+            .series(4)
+            .dimensions(Dimensions.of(millimetres(100), millimetres(200), millimetres(250)))
+            .build();
+    Conversion van = InventedVan.conversion().pack(Pack.of(module, 8, 1)).build();
+    assertThat(rows(van, "Pack")).contains(List.of("volume of the modules", "40 L"));
+  }
+
+  /** 32 cells in series: 3.65 V, 3.4 V, 3.22 V (mean of 10 % to 100 %) and 3.04 V (10 %) each. */
+  @Test
+  void windowsStateTheVoltagesOfThePack() {
+    Conversion van =
+        InventedVan.conversion()
+            .conditions(
+                OperatingConditions.builder()
+                    .stateOfCharge(percentCharge(10), percentCharge(100))
+                    .coldest(celsius(-10))
+                    .peakDischargeCurrent(amperes(200), seconds(10))
+                    .regenerationCurrent(amperes(50))
+                    .build())
+            .build();
+    assertThat(rows(van, "Voltage windows"))
+        .containsExactly(
+            List.of("end of charge", "116.8 V"),
+            List.of("full, under charge or regeneration", "116.8 V"),
+            List.of("full, at rest", "108.8 V"),
+            List.of("nominal", "103 V"),
+            List.of("empty, at rest", "97.28 V"),
+            // 200 A through 32 mΩ.
+            List.of("empty, cold, at 200 A", "90.88 V"));
+  }
+
+  @Test
+  void windowsShowConditionsBandAndWorking() {
+    Conversion van = InventedVan.conversion().build();
+    Section windows = section(van, "Voltage windows");
+    assertThat(paragraphs(windows))
+        .containsExactly(
+            "Conditions: " + van.conditions() + ".", "All devices work from 10 % to 100 %.");
+    Section working = windows.parts().get(0);
+    assertThat(windows.parts()).hasSize(1);
+    assertThat(working.title()).isEqualTo("Working of the voltages");
+    assertThat(only(working, Working.class).worksheet()).isEqualTo(van.windows().worksheet());
+    assertThat(only(working, Working.class).worksheet().steps()).isNotEmpty();
+  }
+
+  @Test
+  void windowsSayThatNoChargeSuitsAllDevices() {
+    Conversion van =
+        InventedVan.conversion()
+            .device(InventedVan.device("heater", DeviceRole.HEATER, 200, 300))
+            .build();
+    assertThat(paragraphs(section(van, "Voltage windows")))
+        .contains("There is no state of charge at which all devices work.");
+  }
+
+  @Test
+  void checksAreThoseOfTheReviewInItsOrder() {
+    Conversion van =
+        InventedVan.conversion()
+            .device(InventedVan.device("heater", DeviceRole.HEATER, 60, 110))
+            .build();
+    assertThat(only(section(van, "Checks"), CheckList.class).checks()).isEqualTo(van.review());
+    assertThat(paragraphs(section(van, "Checks"))).containsExactly("Worst first.");
+  }
+
+  @Test
+  void openItemsSayThatNothingIsOpen() {
+    Section open = section(InventedVan.conversion().build(), "Open items");
+    assertThat(paragraphs(open)).containsExactly("No check waits for an answer.");
+    assertThat(open.blocks()).hasSize(1);
+  }
+
+  @Test
+  void openItemsNameWhoWhatAndWhy() {
+    Check open =
+        Check.named("axle.rear", "rear axle load")
+            .source(Source.requirement("plate"))
+            .answeredBy(Party.CUSTOMER)
+            .safety()
+            .notChecked("vehicle.rearAxleLimit");
+    Conversion van = InventedVan.conversion().requirement(open).build();
+    assertThat(rows(van, "Open items"))
+        .containsExactly(
+            List.of(
+                Party.CUSTOMER.toString(),
+                "vehicle.rearAxleLimit",
+                "missing, safety",
+                "axle.rear"));
+  }
+
+  @Test
+  void anEstimatedResistanceIsMarkedInChecksAndOpenItems() {
+    Cell estimated =
+        InventedVan.cell()
+            .resistance(CellEstimates.resistanceOverTemperature(milliohms(1)))
+            .build();
+    Conversion van = InventedVan.conversion().pack(InventedVan.pack(estimated)).build();
+    assertThat(rows(van, "Open items"))
+        .allSatisfy(row -> assertThat(row.get(1)).isEqualTo("resistance of plain module"))
+        .allSatisfy(row -> assertThat(row.get(2)).startsWith("estimated"))
+        .anySatisfy(row -> assertThat(row.get(3)).contains("battery.peak-load"));
+    assertThat(MarkdownSheet.render(van.toSheet()))
+        .contains("estimated: resistance of plain module");
+  }
+
+  @Test
+  void aPackTooWeakFailsAndUnstatedRegenerationIsAskedFor() {
+    Conversion van =
+        InventedVan.conversion()
+            .conditions(
+                OperatingConditions.builder()
+                    .stateOfCharge(percentCharge(10), percentCharge(100))
+                    .coldest(celsius(-10))
+                    .peakDischargePower(kilowatts(500), seconds(10))
+                    .build())
+            .build();
+    String sheet = MarkdownSheet.render(van.toSheet());
+    assertThat(sheet).containsPattern("\\| FAIL +\\| peak load");
+    assertThat(sheet).contains("conditions.regenerationCurrent");
+  }
+
+  @Test
+  void sheetPrintsTheSameEveryTime() {
+    String first = MarkdownSheet.render(InventedVan.conversion().build().toSheet());
+    assertThat(MarkdownSheet.render(InventedVan.conversion().build().toSheet())).isEqualTo(first);
+  }
+}
