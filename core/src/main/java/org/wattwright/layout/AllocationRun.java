@@ -94,7 +94,7 @@ final class AllocationRun {
   private void pass(Aim aim, int liftedBay, boolean untilExact) {
     effort.nextPass();
     for (int option : largestFirst()) {
-      if (untilExact && aim.best().isExact() || !scan(option, aim, liftedBay)) {
+      if ((untilExact && aim.best().isExact()) || !scan(option, aim, liftedBay)) {
         return;
       }
     }

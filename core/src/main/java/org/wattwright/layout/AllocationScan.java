@@ -54,13 +54,23 @@ final class AllocationScan {
   }
 
   /** The values to be windowed, and the rules to be kept, each with its table. */
-  record Question(long[][] value, List<LoadRule> rules, Supplier<List<long[][]>> ruleTables) {}
+  static final class Question {
+    private final long[][] value;
+    private final List<LoadRule> rules;
+    private final Supplier<List<long[][]>> ruleTables;
+
+    Question(long[][] value, List<LoadRule> rules, Supplier<List<long[][]>> ruleTables) {
+      this.value = value;
+      this.rules = rules;
+      this.ruleTables = ruleTables;
+    }
+  }
 
   AllocationScan(BayTables tables, Question question, Visitor visitor, Effort effort) {
     this.tables = tables;
-    this.value = question.value();
-    this.rules = question.rules().toArray(LoadRule[]::new);
-    this.ruleSource = question.ruleTables();
+    this.value = question.value;
+    this.rules = question.rules.toArray(LoadRule[]::new);
+    this.ruleSource = question.ruleTables;
     this.visitor = visitor;
     this.effort = effort;
     int bays = tables.bays();

@@ -10,7 +10,36 @@ import org.wattwright.vehicle.WheelLoads;
  * What something puts on the vehicle: mass, axle loads, wheel loads, and the moment of its height.
  * NaN where not known. Wheels in the order front left, front right, rear left, rear right.
  */
-record BayLoad(double massKg, double frontKg, double[] wheelKg, double heightKgM) {
+final class BayLoad {
+  private final double massKg;
+  private final double frontKg;
+  private final double[] wheelKg;
+  private final double heightKgM;
+
+  /** Takes the array over. */
+  BayLoad(double massKg, double frontKg, double[] wheelKg, double heightKgM) {
+    this.massKg = massKg;
+    this.frontKg = frontKg;
+    this.wheelKg = wheelKg;
+    this.heightKgM = heightKgM;
+  }
+
+  double massKg() {
+    return massKg;
+  }
+
+  double frontKg() {
+    return frontKg;
+  }
+
+  double wheelKg(int wheel) {
+    return wheelKg[wheel];
+  }
+
+  /** Moment about the ground. */
+  double heightKgM() {
+    return heightKgM;
+  }
 
   /** The vehicle before any module is in. */
   static BayLoad of(LoadState state) {

@@ -119,7 +119,7 @@ final class RuleBook {
         continue;
       }
       double perSideKg = Kind.MASS.siValueOf(capacity.orElseThrow()) / 2;
-      add(identity, new Limit(perSideKg, false, true), load -> load.wheelKg()[wheel]);
+      add(identity, new Limit(perSideKg, false, true), load -> load.wheelKg(wheel));
     }
   }
 

@@ -12,7 +12,11 @@ import org.wattwright.vehicle.*;
 public final class SplitThePack {
   private SplitThePack() {}
 
-  /** Prints the best split, the next best two, and the working. */
+  /**
+   * Prints the best split, the next best two, and the working.
+   *
+   * @param args not used
+   */
   public static void main(String[] args) {
     var module =
         BatteryModule.whole("crate module", Chemistry.LFP, 4)

@@ -22,8 +22,8 @@ import org.wattwright.layout.Coverage;
  * problem, same proven optimum; and the allocator on the full problem.
  *
  * <p>S: 40 modules, 2 bays, 3 types. M: 100, 4, 4. L: 200, 6, 6 on a grid of 0.1 kg·cm. F: the same
- * on 0.01 kg·mm. The mixed-integer solver is run on S alone: beyond it needs more than seconds.
- * The allocator also ranks ties by bays in use and height, which the others do not.
+ * on 0.01 kg·mm. The mixed-integer solver is run on S alone: beyond it needs more than seconds. The
+ * allocator also ranks ties by bays in use and height, which the others do not.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

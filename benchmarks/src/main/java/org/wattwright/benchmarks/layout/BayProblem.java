@@ -28,9 +28,9 @@ import org.wattwright.vehicle.Position;
 import org.wattwright.vehicle.WeighedVehicle;
 
 /**
- * An invented vehicle with bays, on a grid: masses in whole steps, distances in whole steps, so that
- * every method sees the same whole numbers. Wheelbase 2,500 mm, both tracks 1,250 mm, target share
- * one half.
+ * An invented vehicle with bays, on a grid: masses in whole steps, distances in whole steps, so
+ * that every method sees the same whole numbers. Wheelbase 2,500 mm, both tracks 1,250 mm, target
+ * share one half.
  *
  * <p>The linear core: all modules of a bay count at its middle, no enclosures, no links; limits of
  * front axle, rear axle and the difference of the sides. Moments about the middle of the wheelbase:
@@ -81,8 +81,7 @@ final class BayProblem {
     }
     double heaviestKg = 500.0 / mostModules;
     for (int type = 0; type < types; type++) {
-      moduleMass[type] =
-          (int) Math.round(grid.perKg() * heaviestKg * random.nextDouble(0.6, 1.0));
+      moduleMass[type] = (int) Math.round(grid.perKg() * heaviestKg * random.nextDouble(0.6, 1.0));
       int series = Math.max(1, mostModules / 4 - 2 * type);
       for (int parallel = 1; parallel <= 4; parallel++) {
         packs.add(new Pack(type, series, parallel));
@@ -98,8 +97,8 @@ final class BayProblem {
     return switch (size) {
       case "S" -> new BayProblem(3, 2, 40, 36, Grid.FINE, 11);
       case "M" -> new BayProblem(4, 4, 100, 60, Grid.FINE, 12);
-      case "L" -> new BayProblem(6, 6, 200, 42, Grid.COARSE, 13);
-      case "F" -> new BayProblem(6, 6, 200, 42, Grid.FINE, 13);
+      case "L" -> new BayProblem(6, 6, 200, 41, Grid.COARSE, 13);
+      case "F" -> new BayProblem(6, 6, 200, 41, Grid.FINE, 13);
       default -> throw new IllegalArgumentException(size);
     };
   }

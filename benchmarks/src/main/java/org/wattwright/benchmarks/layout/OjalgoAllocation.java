@@ -28,8 +28,7 @@ final class OjalgoAllocation {
     Expression all = model.newExpression("all").level(pack.modules());
     Expression axles = model.newExpression("axles").lower(limits[1]).upper(limits[0]);
     Expression sides = model.newExpression("sides").lower(-limits[2]).upper(limits[2]);
-    Expression above =
-        model.newExpression("above").upper(-problem.baseExcess()).set(deviation, -1);
+    Expression above = model.newExpression("above").upper(-problem.baseExcess()).set(deviation, -1);
     Expression below = model.newExpression("below").lower(-problem.baseExcess()).set(deviation, 1);
     int mass = problem.moduleMass[pack.type()];
     for (int b = 0; b < problem.bays(); b++) {
