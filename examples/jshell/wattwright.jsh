@@ -1,6 +1,7 @@
 import java.util.*
 import org.wattwright.battery.*
 import org.wattwright.check.*
+import org.wattwright.conductor.*
 import org.wattwright.conversion.*
 import org.wattwright.layout.*
 import org.wattwright.profile.*
