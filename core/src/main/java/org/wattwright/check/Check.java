@@ -94,6 +94,23 @@ public final class Check implements Serializable {
     this.margin = figures.margin();
   }
 
+  private Check(Check other, String what) {
+    this.code = other.code;
+    this.what = what;
+    this.relation = other.relation;
+    this.actual = other.actual;
+    this.limit = other.limit;
+    this.margin = other.margin;
+    this.outcome = other.outcome;
+    this.basis = other.basis;
+    this.source = other.source;
+    this.missing = other.missing;
+    this.estimates = other.estimates;
+    this.answeredBy = other.answeredBy;
+    this.safety = other.safety;
+    this.note = other.note;
+  }
+
   /** The figures of a comparison, as far as they are known. */
   record Figures(@Nullable Figure actual, @Nullable Figure limit, @Nullable Figure margin) {
     static final Figures NONE = new Figures(null, null, null);
@@ -115,6 +132,17 @@ public final class Check implements Serializable {
           "Check.code", "in lower case with dots, such as voltage.maximum", '"' + code + '"');
     }
     return new CheckBuilder(code, Require.text("Check.what", what));
+  }
+
+  /**
+   * The same check, said of one case among several: a load case, a bay, a circuit.
+   *
+   * @param which the case, as reports print it behind what is compared
+   * @return a check that differs in {@link #what()} alone
+   * @throws InvalidInputException if the text is blank
+   */
+  public Check in(String which) {
+    return new Check(this, what + ", " + Require.text("Check.in", which));
   }
 
   /**

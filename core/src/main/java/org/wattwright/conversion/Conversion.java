@@ -14,12 +14,15 @@ import org.wattwright.check.Outcome;
 import org.wattwright.internal.MissingFields;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
+import org.wattwright.vehicle.AxleLimits;
+import org.wattwright.vehicle.LoadCase;
+import org.wattwright.vehicle.MassLedger;
 import org.wattwright.voltage.Device;
 import org.wattwright.voltage.OperatingConditions;
 import org.wattwright.voltage.WindowReview;
 
 /**
- * One vehicle with everything in it: pack, devices, conditions.
+ * One vehicle with everything in it: pack, devices, conditions, masses.
  *
  * <p>{@link #review()} runs every check once, worst first; {@link #openItems()} says who must still
  * answer what.
@@ -29,6 +32,7 @@ import org.wattwright.voltage.WindowReview;
  *     .pack(pack)
  *     .device(inverter).device(charger)
  *     .conditions(conditions)
+ *     .masses(ledger).loadCases(LoadCase.KERB, laden).axleLimits(limits).chassis(chassis)
  *     .build();
  * van.review().forEach(System.out::println);
  * }</pre>
@@ -45,6 +49,8 @@ public final class Conversion {
   private final OperatingConditions conditions;
   private final List<Check> requirements;
   private final WindowReview windows;
+  private final @Nullable VehicleReview masses;
+  private final boolean kerbOnly;
 
   private Conversion(Builder builder) {
     title = builder.title;
@@ -55,6 +61,8 @@ public final class Conversion {
     conditions = MissingFields.present(builder.conditions);
     requirements = List.copyOf(builder.requirements);
     windows = WindowReview.of(pack, devices, conditions);
+    masses = builder.vehicleReview();
+    kerbOnly = builder.loadCases.isEmpty();
   }
 
   /**
@@ -77,6 +85,10 @@ public final class Conversion {
     private final List<Device> devices = new ArrayList<>();
     private @Nullable OperatingConditions conditions;
     private final List<Check> requirements = new ArrayList<>();
+    private @Nullable MassLedger masses;
+    private List<LoadCase> loadCases = List.of();
+    private AxleLimits axleLimits = AxleLimits.builder().build();
+    private Chassis chassis = Chassis.unknown();
 
     Builder(String title) {
       this.title = title;
@@ -150,10 +162,66 @@ public final class Conversion {
     }
 
     /**
+     * What leaves the weighed vehicle and what goes in. Without it nothing is checked and nothing
+     * is claimed about axles, tyres and brakes.
+     *
+     * @param value the ledger
+     * @return this builder
+     */
+    public Builder masses(MassLedger value) {
+      masses = Objects.requireNonNull(value, "masses");
+      return this;
+    }
+
+    /**
+     * The load cases to look at; the kerb mass alone unless told.
+     *
+     * @param values no name twice
+     * @return this builder
+     */
+    public Builder loadCases(LoadCase... values) {
+      loadCases = List.of(values);
+      return this;
+    }
+
+    /**
+     * Plates, gross mass and tyres.
+     *
+     * @param value the limits
+     * @return this builder
+     */
+    public Builder axleLimits(AxleLimits value) {
+      axleLimits = Objects.requireNonNull(value, "axleLimits");
+      return this;
+    }
+
+    /**
+     * Brakes, springs, tyre pressures, and what is asked of them.
+     *
+     * @param value as far as known
+     * @return this builder
+     */
+    public Builder chassis(Chassis value) {
+      chassis = Objects.requireNonNull(value, "chassis");
+      return this;
+    }
+
+    private @Nullable VehicleReview vehicleReview() {
+      return masses == null
+          ? null
+          : VehicleReview.of(
+              masses,
+              loadCases.isEmpty() ? List.of(LoadCase.KERB) : loadCases,
+              axleLimits,
+              chassis);
+    }
+
+    /**
      * The conversion.
      *
      * @return an immutable conversion
-     * @throws InvalidInputException if pack, conditions or devices are missing; one error lists all
+     * @throws InvalidInputException if pack, conditions or devices are missing, one error lists
+     *     all; or if two load cases have one name
      */
     public Conversion build() {
       new MissingFields("Conversion")
@@ -229,14 +297,35 @@ public final class Conversion {
   }
 
   /**
+   * The masses against axles, tyres, brakes and springs.
+   *
+   * @return empty if no masses were given; the calculation sheet then says so
+   */
+  public Optional<VehicleReview> masses() {
+    return Optional.ofNullable(masses);
+  }
+
+  /**
    * Every check, once, worst first.
    *
    * @return an immutable list
    */
   public List<Check> review() {
     List<Check> checks = new ArrayList<>(windows.checks());
+    checks.addAll(massChecks());
     checks.addAll(requirements);
     return Checks.bySeverity(checks);
+  }
+
+  private List<Check> massChecks() {
+    if (masses == null) {
+      return List.of();
+    }
+    List<Check> checks = new ArrayList<>(masses.checks());
+    if (kerbOnly) {
+      checks.add(VehicleChecks.missingLoadCases());
+    }
+    return checks;
   }
 
   /**
@@ -258,7 +347,8 @@ public final class Conversion {
   }
 
   /**
-   * The calculation sheet: cautions first, then pack, voltage windows, checks and open items.
+   * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, checks and
+   * open items.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */
@@ -273,6 +363,7 @@ public final class Conversion {
             SheetSections.cautions(),
             sections.pack(),
             sections.windows(),
+            sections.masses(),
             sections.checks(),
             sections.openItems()));
   }

@@ -123,6 +123,16 @@ public final class SheetSections {
   }
 
   /**
+   * The masses before and after by load case, the checks of axles, tyres, springs and brakes, the
+   * parts removed and added, and the working.
+   *
+   * @return the section; it says so if no masses were given
+   */
+  public Section masses() {
+    return conversion.masses().map(MassSection::of).orElseGet(MassSection::missing);
+  }
+
+  /**
    * Every check, worst first.
    *
    * @return the section

@@ -2,7 +2,8 @@
  * One vehicle with everything in it, reviewed as a whole.
  *
  * <pre>
- *   Pack, Device …, OperatingConditions ─▶ Conversion ─▶ review(): every check, worst first
+ *   Pack, Device …, OperatingConditions ─┬▶ Conversion ─▶ review(): every check, worst first
+ *   MassLedger, LoadCase …, AxleLimits, Chassis ┘       (windows: WindowReview, masses: VehicleReview)
  *                                                     ├▶ openItems(): who must still answer what
  *                                                     └▶ toSheet(): CalculationSheet ─▶ MarkdownSheet
  * </pre>

@@ -219,6 +219,14 @@ public final class Candidate {
     return recording.toWorksheet();
   }
 
+  /** What a criterion compares, as the search computed it. */
+  double valueOf(Criterion criterion) {
+    return criterion
+        .property(spec)
+        .on(variant, org.wattwright.check.Recorder.OFF)
+        .valueAt(series, parallel, org.wattwright.check.Recorder.OFF);
+  }
+
   /** Without figures, for example {@code 5s2p flat module in 2 × steel box}. */
   String arrangement() {
     String boxes =

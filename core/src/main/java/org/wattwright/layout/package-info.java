@@ -7,6 +7,9 @@
  *   least energy, least power, most mass … ──────────┴─▶ PackSearch ─▶ Candidate, ranked
  *                                                                   ├▶ Pareto front
  *                                                                   └▶ Rejection, Relaxation
+ *
+ *   MassLedger, Bay, packs, AxleLimits ──▶ BayAllocator ─▶ Allocation, BayRelaxation
+ *   PackSearch + BayAllocator ──▶ JointSearch
  * </pre>
  *
  * <p>Example:
@@ -21,10 +24,10 @@
  * System.out.println(found.best().map(Candidate::toString).orElseGet(found::whyNone));
  * }</pre>
  *
- * <p>Imports {@code units}, {@code check}, {@code battery}, {@code voltage}. Guarantees: every
- * candidate of the stated space is examined, or the result says which are not; no candidate
- * returned fails a check; the order of inputs never matters. No parameter or result is null unless
- * marked.
+ * <p>Imports {@code units}, {@code check}, {@code battery}, {@code voltage}, {@code vehicle}.
+ * Guarantees: every candidate of the stated space is examined, or the result says which are not; no
+ * candidate returned fails a check; the order of inputs never matters. No parameter or result is
+ * null unless marked.
  */
 @NullMarked
 package org.wattwright.layout;

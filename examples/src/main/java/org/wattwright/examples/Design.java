@@ -11,6 +11,7 @@ import org.wattwright.layout.Candidate;
 import org.wattwright.layout.Criterion;
 import org.wattwright.layout.PackSearch;
 import org.wattwright.units.WorkshopUnits;
+import org.wattwright.vehicle.LoadCase;
 import org.wattwright.voltage.Device;
 import org.wattwright.voltage.DeviceRole;
 import org.wattwright.voltage.OperatingConditions;
@@ -38,15 +39,15 @@ record Design(
    *
    * @param candidate as the search found it
    * @param conversion with that pack, its link cables included
+   * @param vehicle with that pack in it; empty if the job says nothing about the vehicle
    */
-  record Chosen(Candidate candidate, Conversion conversion) {}
+  record Chosen(Candidate candidate, Conversion conversion, Optional<VehicleDesign> vehicle) {}
 
   static Design of(JobInput job) {
     List<Device> devices = job.devices().stream().map(Parts::device).toList();
     OperatingConditions conditions = conditions(job.requirement());
     PackSearch.Result found = search(job, devices, conditions).run();
-    Optional<Chosen> chosen =
-        found.best().map(best -> new Chosen(best, conversion(job, devices, conditions, best)));
+    Optional<Chosen> chosen = found.best().map(best -> chosen(job, devices, conditions, best));
     return new Design(job, devices, conditions, found, chosen);
   }
 
@@ -119,7 +120,7 @@ record Design(
     };
   }
 
-  private static Conversion conversion(
+  private static Chosen chosen(
       JobInput job, List<Device> devices, OperatingConditions conditions, Candidate best) {
     Conversion.Builder builder =
         Conversion.of(job.title())
@@ -129,7 +130,18 @@ record Design(
             .conditions(conditions);
     devices.forEach(builder::device);
     RequirementChecks.of(best, builder.build().pack(), job).forEach(builder::requirement);
-    return builder.build();
+    Optional<VehicleDesign> vehicle = job.weighed().map(w -> VehicleDesign.of(w, best));
+    vehicle.ifPresent(design -> addVehicle(builder, design));
+    return new Chosen(best, builder.build(), vehicle);
+  }
+
+  private static void addVehicle(Conversion.Builder builder, VehicleDesign vehicle) {
+    builder
+        .masses(vehicle.ledger())
+        .loadCases(vehicle.loadCases().toArray(LoadCase[]::new))
+        .axleLimits(vehicle.limits())
+        .chassis(vehicle.chassis())
+        .requirement(vehicle.placement().check());
   }
 
   /** The search knows no bays; the chosen pack gets the link cables of every string. */

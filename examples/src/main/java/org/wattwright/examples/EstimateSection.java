@@ -9,6 +9,7 @@ import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.CellInput;
 import org.wattwright.examples.job.JobInput;
 import org.wattwright.examples.job.Statement;
+import org.wattwright.examples.job.VehicleInput;
 
 /**
  * The inputs that somebody estimated: each is a question to be answered before parts are ordered.
@@ -35,7 +36,9 @@ final class EstimateSection {
 
   private static List<String[]> rows(JobInput job) {
     List<String[]> rows = new ArrayList<>();
-    for (Statement statement : job.statements()) {
+    List<Statement> statements = new ArrayList<>(job.statements());
+    job.weighed().ifPresent(weighed -> statements.addAll(weighed.statements()));
+    for (Statement statement : statements) {
       if (statement.basis() == Basis.ESTIMATED) {
         rows.add(
             new String[] {
@@ -52,6 +55,26 @@ final class EstimateSection {
         .filter(device -> device.basis() == Basis.ESTIMATED)
         .forEach(
             device -> rows.add(all(device.name(), device.source(), device.origin().toString())));
+    job.weighed().ifPresent(weighed -> rows.addAll(rows(weighed)));
+    return rows;
+  }
+
+  private static List<String[]> rows(VehicleInput weighed) {
+    List<String[]> rows = new ArrayList<>();
+    weighed.parts().stream()
+        .filter(part -> part.basis() == Basis.ESTIMATED)
+        .forEach(
+            part ->
+                rows.add(
+                    new String[] {
+                      "mass and place of " + part.name(),
+                      part.mass().toString(),
+                      part.source(),
+                      part.origin().toString()
+                    }));
+    weighed.bays().stream()
+        .filter(bay -> bay.basis() == Basis.ESTIMATED)
+        .forEach(bay -> rows.add(all(bay.name(), bay.source(), bay.origin().toString())));
     return rows;
   }
 

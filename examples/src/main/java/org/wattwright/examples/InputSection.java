@@ -19,12 +19,19 @@ final class InputSection {
   private InputSection() {}
 
   static Section of(JobInput job) {
-    return Section.of("Inputs")
-        .withParts(
-            Section.of("What is asked for").with(statements(job.statements())),
-            Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
-            Section.of("Candidate modules").with(modules(job.modules())),
-            Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
+    Section section =
+        Section.of("Inputs")
+            .withParts(
+                Section.of("What is asked for").with(statements(job.statements())),
+                Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
+                Section.of("Candidate modules").with(modules(job.modules())),
+                Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
+    return job.weighed()
+        .map(
+            w ->
+                section.withParts(
+                    Section.of("Vehicle as weighed").with(statements(w.statements()))))
+        .orElse(section);
   }
 
   private static DataTable statements(List<Statement> statements) {

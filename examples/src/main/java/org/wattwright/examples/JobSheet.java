@@ -23,6 +23,7 @@ final class JobSheet {
     sections.add(InputSection.of(design.job()));
     design.chosen().ifPresent(chosen -> sections.add(PackSection.of(design, chosen)));
     design.chosen().ifPresent(chosen -> sections.add(WindowSection.of(design, chosen)));
+    design.chosen().ifPresent(chosen -> sections.add(MassesSection.of(chosen)));
     design
         .chosen()
         .ifPresent(chosen -> sections.add(SheetSections.of(chosen.conversion()).checks()));

@@ -5,12 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /**
  * A job folder: {@code job.csv}, {@code cells.csv}, {@code ocv.csv}, {@code resistance.csv}, {@code
- * charge-current.csv}, {@code modules.csv}, {@code devices.csv}. Other files are left alone.
+ * charge-current.csv}, {@code modules.csv}, {@code devices.csv}; and, all or none of them, {@code
+ * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
+ * {@code seats.csv}. Other files are left alone.
  */
 public final class JobFolder {
   private static final List<String> FILES =
@@ -48,7 +51,36 @@ public final class JobFolder {
     List<ModuleInput> modules = PartFiles.modules(folder, cells);
     List<DeviceInput> devices = PartFiles.devices(folder);
     return new JobInput(
-        title, customer, vehicle, notes, requirement, modules, devices, stated(values));
+        title,
+        customer,
+        vehicle,
+        notes,
+        requirement,
+        modules,
+        devices,
+        weighed(folder, modules, devices),
+        stated(values));
+  }
+
+  /** A job may be about the pack alone; a half-stated vehicle is a mistake. */
+  private static Optional<VehicleInput> weighed(
+      Path folder, List<ModuleInput> modules, List<DeviceInput> devices) {
+    List<String> missing = missing(folder, VehicleFiles.FILES);
+    if (missing.size() == VehicleFiles.FILES.size()) {
+      return Optional.empty();
+    }
+    if (!missing.isEmpty()) {
+      throw JobFileException.of(
+          "job folder "
+              + folder
+              + " has files about the vehicle but lacks "
+              + String.join(", ", missing));
+    }
+    return Optional.of(VehicleFiles.read(folder, modules, devices));
+  }
+
+  private static List<String> missing(Path folder, List<String> files) {
+    return files.stream().filter(file -> !Files.exists(folder.resolve(file))).toList();
   }
 
   private static List<Statement> stated(KeyValues values) {
@@ -64,8 +96,7 @@ public final class JobFolder {
     if (!Files.isDirectory(folder)) {
       throw JobFileException.of(folder + " is not a folder");
     }
-    List<String> missing =
-        FILES.stream().filter(file -> !Files.exists(folder.resolve(file))).toList();
+    List<String> missing = missing(folder, FILES);
     if (!missing.isEmpty()) {
       String what = isEmpty(folder) ? " is empty; expected " : " lacks ";
       throw JobFileException.of("job folder " + folder + what + String.join(", ", missing));

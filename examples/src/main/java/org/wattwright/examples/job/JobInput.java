@@ -1,6 +1,7 @@
 package org.wattwright.examples.job;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A whole job: who asks for what, and the parts at hand.
@@ -14,6 +15,8 @@ import java.util.List;
  * @param requirement what is asked of the pack
  * @param modules candidate module types, at least one
  * @param devices devices on the traction circuit, at least one
+ * @param weighed the vehicle as weighed and what changes in it; empty if the job is about the pack
+ *     alone
  * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
@@ -24,6 +27,7 @@ public record JobInput(
     Requirement requirement,
     List<ModuleInput> modules,
     List<DeviceInput> devices,
+    Optional<VehicleInput> weighed,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -35,6 +39,7 @@ public record JobInput(
    * @param requirement what is asked of the pack
    * @param modules candidate module types
    * @param devices devices on the traction circuit
+   * @param weighed the vehicle as weighed and what changes in it
    * @param statements every requirement of {@code job.csv}
    */
   public JobInput {

@@ -68,6 +68,12 @@ final class KeyValues {
     return Optional.ofNullable(entries.get(key)).map(Entry::field);
   }
 
+  /** The statement of a key that is there, with its basis and source. */
+  Statement statement(String key) {
+    field(key);
+    return entries.get(key).statement();
+  }
+
   List<Statement> statements() {
     return entries.values().stream().map(Entry::statement).toList();
   }

@@ -26,10 +26,15 @@ final class Named {
   }
 
   static <T> T find(Map<String, T> byName, String name, Origin origin) {
+    return find("cell", byName, name, origin);
+  }
+
+  static <T> T find(String what, Map<String, T> byName, String name, Origin origin) {
     T thing = byName.get(name);
     if (thing == null) {
       String known = String.join(", ", byName.keySet());
-      throw origin.error("no cell is named " + Quoted.of(name) + "; cells are " + known);
+      throw origin.error(
+          "no " + what + " is named " + Quoted.of(name) + "; " + what + "s are " + known);
     }
     return thing;
   }

@@ -1,9 +1,11 @@
 package org.wattwright.examples.plot;
 
 import java.awt.Dimension;
+import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.io.StringWriter;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -37,6 +39,11 @@ final class SvgChart {
   private SvgChart() {}
 
   static String draw(JFreeChart chart, int height, String id) {
+    return draw(graphics -> chart.draw(graphics, new Rectangle(WIDTH, height)), height, id);
+  }
+
+  /** A drawing of our own, in a field of the usual width. */
+  static String draw(Consumer<Graphics2D> drawing, int height, String id) {
     if (!ID.matcher(id).matches()) {
       throw new IllegalArgumentException(
           "plot id must be lower-case letters, digits and hyphens, but was \"" + id + "\"");
@@ -48,7 +55,7 @@ final class SvgChart {
     graphics.setSVGCanvasSize(new Dimension(WIDTH, height));
     graphics.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-    chart.draw(graphics, new Rectangle(WIDTH, height));
+    drawing.accept(graphics);
     Element root = graphics.getRoot();
     root.removeAttribute("width");
     root.removeAttribute("height");

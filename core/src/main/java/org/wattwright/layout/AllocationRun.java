@@ -1,0 +1,141 @@
+package org.wattwright.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.wattwright.layout.AllocationPass.Aim;
+
+/** One run: least deviation first, then the order within its band. Not thread-safe. */
+final class AllocationRun {
+  /** No bound on the bays in use. */
+  private static final int ALL = Integer.MAX_VALUE;
+
+  private final AllocationSpec spec;
+  private final Effort effort;
+
+  /** Each pack with the limits of all bays. */
+  private final List<BayTables> limited;
+
+  private final int wanted;
+
+  AllocationRun(AllocationSpec spec) {
+    this.spec = spec;
+    this.effort = new Effort(spec.draft());
+    this.limited =
+        spec.options().stream()
+            .map(option -> new BayTables(spec, option, BayTables.NONE_LIFTED))
+            .toList();
+    this.wanted = spec.draft().alternatives + 1;
+  }
+
+  /**
+   * What a run has found.
+   *
+   * @param leaves best first
+   * @param covered allocations covered by the last pass
+   * @param stopped whether it ended early
+   * @param gap by how much the deviation of the best might still be beaten
+   */
+  record Outcome(List<Leaf> leaves, long covered, boolean stopped, double gap) {}
+
+  Outcome run() {
+    boolean banded = spec.target() != null && spec.band() > 0;
+    BestLeaves nearest = new BestLeaves(LeafOrder.BY_DEVIATION, wanted);
+    pass(aim(nearest, -1, ALL), BayTables.NONE_LIFTED, banded);
+    if (effort.isStopped() || nearest.isEmpty() || !banded) {
+      double gap = effort.isStopped() && !nearest.isEmpty() ? nearest.first().deviation() : 0;
+      return outcome(nearest, gap);
+    }
+    return outcome(bestWithinBand(nearest), 0);
+  }
+
+  /**
+   * Few bays first: as soon as the list is full of allocations within the band, those that use more
+   * bays come after all of them.
+   */
+  private BestLeaves bestWithinBand(BestLeaves nearest) {
+    double threshold = nearest.first().deviation() + spec.band();
+    BestLeaves best = new BestLeaves(new LeafOrder(threshold), wanted);
+    int bays = spec.bays().size();
+    for (int used = 1; used <= bays && !effort.isStopped() && !best.isFull(); used++) {
+      BestLeaves few = new BestLeaves(new LeafOrder(threshold), wanted);
+      pass(aim(few, threshold, used), BayTables.NONE_LIFTED, false);
+      few.leaves().stream().filter(leaf -> leaf.deviation() <= threshold).forEach(best::offer);
+    }
+    nearest.leaves().forEach(best::offer);
+    return best;
+  }
+
+  private Aim aim(BestLeaves best, double threshold, int mostUsed) {
+    return new Aim(spec.target(), best, threshold, mostUsed, true);
+  }
+
+  private Outcome outcome(BestLeaves best, double gap) {
+    spec.draft().progress.accept(effort.covered());
+    return new Outcome(best.leaves(), effort.covered(), effort.isStopped(), gap);
+  }
+
+  /** The allocation that misses a rule by least and keeps all others. */
+  @Nullable Leaf nearestBeyond(LoadRule rule, int liftedBay) {
+    BestLeaves best = new BestLeaves(LeafOrder.BY_DEVIATION, 1);
+    pass(new Aim(rule, best, -1, ALL, true), liftedBay, false);
+    return best.isEmpty() || effort.isStopped() ? null : best.first();
+  }
+
+  /** The best allocation whose bays need not be linked. */
+  @Nullable Leaf unlinked() {
+    BestLeaves best = new BestLeaves(LeafOrder.BY_DEVIATION, 1);
+    pass(new Aim(spec.target(), best, -1, ALL, false), BayTables.NONE_LIFTED, false);
+    return best.isEmpty() || effort.isStopped() ? null : best.first();
+  }
+
+  /** Over all packs; or until nothing can be nearer, if that is all that is asked. */
+  private void pass(Aim aim, int liftedBay, boolean untilExact) {
+    effort.nextPass();
+    for (int option : largestFirst()) {
+      if ((untilExact && aim.best().isExact()) || !scan(option, aim, liftedBay)) {
+        return;
+      }
+    }
+  }
+
+  /** The pack with most allocations is likeliest to hold one that narrows the search for others. */
+  private List<Integer> largestFirst() {
+    List<Integer> order = new ArrayList<>();
+    List<Long> sizes = new ArrayList<>();
+    for (int i = 0; i < spec.options().size(); i++) {
+      order.add(i);
+      sizes.add(limited.get(i).size());
+    }
+    order.sort(Comparator.comparing(sizes::get).reversed());
+    return order;
+  }
+
+  private boolean scan(int option, Aim aim, int liftedBay) {
+    BayTables tables =
+        liftedBay == BayTables.NONE_LIFTED
+            ? limited.get(option)
+            : new BayTables(spec, spec.options().get(option), liftedBay);
+    if (tables.capacity() < tables.units()) {
+      return true;
+    }
+    AllocationPass pass = new AllocationPass(spec, option, tables, aim);
+    List<LoadRule> rules = pass.rules();
+    AllocationScan.Question question =
+        new AllocationScan.Question(
+            values(tables, aim.measure(), liftedBay), rules, () -> tables.of(rules));
+    return new AllocationScan(tables, question, pass, effort).run();
+  }
+
+  private static long[][] values(BayTables tables, @Nullable LoadRule measure, int liftedBay) {
+    if (measure == null) {
+      long[][] none = new long[tables.bays()][];
+      for (int bay = 0; bay < none.length; bay++) {
+        none[bay] = new long[tables.cap(bay) + 1];
+      }
+      return none;
+    }
+    return liftedBay == BayTables.NONE_LIFTED ? tables.of(measure) : tables.of(measure, liftedBay);
+  }
+}

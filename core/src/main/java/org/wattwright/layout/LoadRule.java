@@ -1,0 +1,111 @@
+package org.wattwright.layout;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * A linear rule on what the modules add: in each load case a load must stay between two bounds.
+ *
+ * <p>How far it is missed is a mass, or the mass divided by that of the vehicle if the rule is
+ * about a share. Whole numbers of 10⁻⁹ kg throughout.
+ */
+final class LoadRule {
+  /** A load case: bounds on what the modules add, and the mass of the vehicle without them. */
+  record Case(String name, long low, long high, long baseLoad, long baseMass) {}
+
+  private final String code;
+  private final String what;
+  private final Limit limit;
+  private final ToDoubleFunction<BayLoad> load;
+  private final Case[] cases;
+  private final long low;
+  private final long high;
+
+  /** The limit as stated: a mass in kg, or a share. */
+  record Limit(double value, boolean share, boolean atMost) {}
+
+  LoadRule(Identity identity, Limit limit, ToDoubleFunction<BayLoad> load, List<Case> cases) {
+    this.code = identity.code();
+    this.what = identity.what();
+    this.limit = limit;
+    this.load = load;
+    this.cases = cases.toArray(Case[]::new);
+    this.low = Arrays.stream(this.cases).mapToLong(Case::low).max().orElse(-Micrograms.UNBOUNDED);
+    this.high = Arrays.stream(this.cases).mapToLong(Case::high).min().orElse(Micrograms.UNBOUNDED);
+  }
+
+  /** Stable code of the checks, and what is compared. */
+  record Identity(String code, String what) {}
+
+  String code() {
+    return code;
+  }
+
+  String what() {
+    return what;
+  }
+
+  Limit limit() {
+    return limit;
+  }
+
+  List<Case> cases() {
+    return List.of(cases);
+  }
+
+  /** Strictest lower bound of all load cases. */
+  long low() {
+    return low;
+  }
+
+  /** Strictest upper bound of all load cases. */
+  long high() {
+    return high;
+  }
+
+  boolean isKept(long sum) {
+    return sum >= low && sum <= high;
+  }
+
+  long loadOf(BayLoad entry) {
+    return Micrograms.of(load.applyAsDouble(entry));
+  }
+
+  /** How far the rule is missed in the worst load case: kg, or a share; 0 if it is kept. */
+  double missedBy(long sum, long addedMass) {
+    double worst = 0;
+    for (Case loadCase : cases) {
+      long missed = Math.max(loadCase.low() - sum, sum - loadCase.high());
+      if (missed > 0) {
+        double per = limit.share() ? (double) (loadCase.baseMass() + addedMass) : 1e9;
+        worst = Math.max(worst, missed / per);
+      }
+    }
+    return worst;
+  }
+
+  /** Least sum that may miss the rule by no more; rounded outwards. */
+  long lowFor(double missed, long mostAddedMass) {
+    long bound = -Micrograms.UNBOUNDED;
+    for (Case loadCase : cases) {
+      bound = Math.max(bound, loadCase.low() - slack(missed, loadCase, mostAddedMass));
+    }
+    return bound;
+  }
+
+  /** Largest sum that may miss the rule by no more; rounded outwards. */
+  long highFor(double missed, long mostAddedMass) {
+    long bound = Micrograms.UNBOUNDED;
+    for (Case loadCase : cases) {
+      bound = Math.min(bound, loadCase.high() + slack(missed, loadCase, mostAddedMass));
+    }
+    return bound;
+  }
+
+  private long slack(double missed, Case loadCase, long mostAddedMass) {
+    double per = limit.share() ? (double) (loadCase.baseMass() + mostAddedMass) : 1e9;
+    double slack = missed * per * (1 + 1e-12) + 1;
+    return missed == 0 ? 0 : (long) Math.min((double) Micrograms.UNBOUNDED, slack);
+  }
+}
