@@ -60,6 +60,10 @@ class JobFolderTest {
         .hasMessage(
             "job.csv line 9, key \"state of charge when full\": needs a unit of a share in column"
                 + " \"unit\": one of %, 1");
+  }
+
+  @Test
+  void rejectsAShareInVolts() {
     assertThatThrownBy(() -> readWith("job.csv", "when full,100,%", "when full,100,V"))
         .hasMessageEndingWith("not a unit of a share: \"V\"; one of %, 1");
   }
