@@ -142,9 +142,7 @@ class ConversionTest {
     assertThat(van.review())
         .startsWith(ENERGY_SHORT)
         .containsSubsequence(ENERGY_SHORT, MASS_OPEN, PRICE_CLOSE);
-    assertThat(outcomes(van))
-        .contains(Outcome.PASS)
-        .isSortedAccordingTo(Comparator.reverseOrder());
+    assertThat(outcomes(van)).contains(Outcome.PASS).isSortedAccordingTo(Comparator.reverseOrder());
   }
 
   @Test
