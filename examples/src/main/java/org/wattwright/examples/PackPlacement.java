@@ -100,6 +100,19 @@ record PackPlacement(BatteryModule module, int wanted, List<Filled> bays) {
     return items;
   }
 
+  /** The same, and the enclosures of the bays that are not in use. */
+  List<MassItem> itemsWithAllEnclosures(List<BayInput> all) {
+    List<MassItem> items = new ArrayList<>(items());
+    for (BayInput bay : all) {
+      if (countIn(bay) == 0 && !bay.keptFree() && kg(bay.enclosureTare()) > 0) {
+        items.add(
+            MassItem.of(
+                "enclosure, " + bay.name(), bay.enclosureTare(), middle(new Filled(bay, 1))));
+      }
+    }
+    return items;
+  }
+
   /** Modules that find no bay would vanish from the axle loads, so their absence is a failure. */
   Check check() {
     return Check.named("pack.room", "modules that find a place in the bays")

@@ -50,8 +50,9 @@ record VehicleDesign(
     BatteryModule module = candidate.module();
     MassLedger withoutPack = withoutPack(input);
     PackPlacement inOrder = PackPlacement.inOrder(module, candidate.moduleCount(), input.bays());
-    // The goods fill up to the gross mass; another split changes only which enclosures count.
-    List<LoadCase> loadCases = loadCases(input, withoutPack.adding(inOrder.items()));
+    // The goods that fill up to the gross mass must leave room for the enclosures of any split.
+    List<LoadCase> loadCases =
+        loadCases(input, withoutPack.adding(inOrder.itemsWithAllEnclosures(input.bays())));
     AxleLimits limits = VehicleParts.limits(input);
     AllocationResult allocation =
         BayParts.allocator(input, module, withoutPack, new BayParts.Loading(loadCases, limits))
