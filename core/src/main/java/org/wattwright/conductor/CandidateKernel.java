@@ -9,7 +9,7 @@ import org.wattwright.check.Recorder;
 final class CandidateKernel {
   private CandidateKernel() {}
 
-  /** The findings on all that the duty asks, in the order of {@link Criterion}. */
+  /** The findings on all that the duty asks, in the order of {@link SizingCriterion}. */
   static List<Finding> evaluate(
       SizingDuty duty, Installation installation, Candidate candidate, Recorder recorder) {
     CandidateCase of = CandidateCase.of(duty, installation, candidate, recorder);

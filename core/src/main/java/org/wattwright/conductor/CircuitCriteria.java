@@ -51,7 +51,7 @@ final class CircuitCriteria {
     }
     Source source = Source.requirement("voltage drop");
     Finding.Terms terms = new Finding.Terms(VOLT, false, run.basis(), source);
-    return Finding.atMost(Criterion.VOLTAGE_DROP, dropV, limitV, terms);
+    return Finding.atMost(SizingCriterion.VOLTAGE_DROP, dropV, limitV, terms);
   }
 
   private void recordResistance(ConductorRun run, double atK, double ohm) {
@@ -87,7 +87,7 @@ final class CircuitCriteria {
     Finding.Terms terms =
         new Finding.Terms(AMPERE_SQUARED_SECOND, false, Basis.DATA_SHEET, ShortCircuit.ADIABATIC)
             .withNote(fault.remark());
-    return Finding.atMost(Criterion.SHORT_CIRCUIT, dutyA2S, withstandA2S, terms);
+    return Finding.atMost(SizingCriterion.SHORT_CIRCUIT, dutyA2S, withstandA2S, terms);
   }
 
   private void recordWithstand(ConductorSize size, double withstandA2S) {

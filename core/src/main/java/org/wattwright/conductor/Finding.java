@@ -15,7 +15,7 @@ import org.wattwright.units.NamedUnit;
  * ranks criteria of different kinds against each other.
  */
 record Finding(
-    Criterion criterion,
+    SizingCriterion criterion,
     double actualSi,
     double limitSi,
     double use,
@@ -36,22 +36,22 @@ record Finding(
   /** Room for the rounding of a sum of products, as {@link Check} has it. */
   private static final double ROUNDING = 1e-12;
 
-  static Finding atMost(Criterion criterion, double actualSi, double limitSi, Terms terms) {
+  static Finding atMost(SizingCriterion criterion, double actualSi, double limitSi, Terms terms) {
     return new Finding(criterion, actualSi, limitSi, actualSi / limitSi, terms, List.of());
   }
 
-  static Finding atLeast(Criterion criterion, double actualSi, double limitSi, Terms terms) {
+  static Finding atLeast(SizingCriterion criterion, double actualSi, double limitSi, Terms terms) {
     return new Finding(criterion, actualSi, limitSi, limitSi / actualSi, terms, List.of());
   }
 
   /** A temperature, whose use counts from the air's. */
   static Finding temperature(
-      Criterion criterion, double actualK, double limitK, double airK, Terms terms) {
+      SizingCriterion criterion, double actualK, double limitK, double airK, Terms terms) {
     double use = limitK > airK ? (actualK - airK) / (limitK - airK) : Double.POSITIVE_INFINITY;
     return new Finding(criterion, actualK, limitK, use, terms, List.of());
   }
 
-  static Finding notChecked(Criterion criterion, Terms terms, List<String> missing) {
+  static Finding notChecked(SizingCriterion criterion, Terms terms, List<String> missing) {
     return new Finding(criterion, Double.NaN, Double.NaN, Double.NaN, terms, missing);
   }
 

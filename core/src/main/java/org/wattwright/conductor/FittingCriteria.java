@@ -28,8 +28,8 @@ final class FittingCriteria {
     Finding.Terms terms = new Finding.Terms(MILLIMETRE, false, Basis.DATA_SHEET, source);
     @Nullable Double neededM = cable.data().bendM();
     return neededM == null
-        ? missing(Criterion.BEND_RADIUS, terms, "Cable.minimumBendRadius")
-        : Finding.atMost(Criterion.BEND_RADIUS, neededM, roomM, terms);
+        ? missing(SizingCriterion.BEND_RADIUS, terms, "Cable.minimumBendRadius")
+        : Finding.atMost(SizingCriterion.BEND_RADIUS, neededM, roomM, terms);
   }
 
   @Nullable Finding mechanicalMinimum() {
@@ -39,7 +39,8 @@ final class FittingCriteria {
     }
     Source source = Source.requirement("mechanical minimum");
     Finding.Terms terms = new Finding.Terms(SQUARE_MILLIMETRE, true, Basis.DATA_SHEET, source);
-    return Finding.atLeast(Criterion.MECHANICAL_MINIMUM, cable.size().areaM2(), leastM2, terms);
+    return Finding.atLeast(
+        SizingCriterion.MECHANICAL_MINIMUM, cable.size().areaM2(), leastM2, terms);
   }
 
   @Nullable Finding voltageRating() {
@@ -51,11 +52,11 @@ final class FittingCriteria {
     Finding.Terms terms = new Finding.Terms(VOLT, true, Basis.DATA_SHEET, source);
     @Nullable Double ratingV = cable.data().voltageV();
     return ratingV == null
-        ? missing(Criterion.VOLTAGE_RATING, terms, "Cable.voltageRating")
-        : Finding.atLeast(Criterion.VOLTAGE_RATING, ratingV, highestV, terms);
+        ? missing(SizingCriterion.VOLTAGE_RATING, terms, "Cable.voltageRating")
+        : Finding.atLeast(SizingCriterion.VOLTAGE_RATING, ratingV, highestV, terms);
   }
 
-  private Finding missing(Criterion criterion, Finding.Terms terms, String field) {
+  private Finding missing(SizingCriterion criterion, Finding.Terms terms, String field) {
     return Finding.notChecked(criterion, terms, List.of(field + " of " + cable.name()));
   }
 }

@@ -33,7 +33,7 @@ final class HeatCriteria {
   }
 
   private double continuousTemperatureK() {
-    Criterion criterion = Criterion.CONTINUOUS_TEMPERATURE;
+    SizingCriterion criterion = SizingCriterion.CONTINUOUS_TEMPERATURE;
     boolean isCriterion = duty.continuousA() != null;
     SteadyHeating heating = of.heating();
     if (heating == null) {
@@ -53,7 +53,7 @@ final class HeatCriteria {
     return conductorK;
   }
 
-  private void addTemperature(Criterion criterion, double conductorK, Finding.Terms terms) {
+  private void addTemperature(SizingCriterion criterion, double conductorK, Finding.Terms terms) {
     double limitK = of.cable().data().limitK();
     double airK = of.installation().airK();
     findings.add(Finding.temperature(criterion, conductorK, limitK, airK, terms));
@@ -83,12 +83,12 @@ final class HeatCriteria {
 
   private Finding rated(AmpacityMethod.Rated rated) {
     Finding.Terms terms = new Finding.Terms(AMPERE, false, rated.basis(), rated.source());
-    return Finding.atMost(Criterion.AMPACITY, of.worstA(), rated.currentA(), terms);
+    return Finding.atMost(SizingCriterion.AMPACITY, of.worstA(), rated.currentA(), terms);
   }
 
   private static Finding notRated(AmpacityMethod.NotRated not) {
     Finding.Terms terms = new Finding.Terms(AMPERE, false, Basis.DATA_SHEET, Source.PHYSICS);
-    return Finding.notChecked(Criterion.AMPACITY, terms, List.of(not.missing()));
+    return Finding.notChecked(SizingCriterion.AMPACITY, terms, List.of(not.missing()));
   }
 
   /** Peak of the repeated profile in K; negative infinity without a profile or where unknown. */
@@ -97,7 +97,7 @@ final class HeatCriteria {
     if (profile == null) {
       return Double.NEGATIVE_INFINITY;
     }
-    Criterion criterion = Criterion.PROFILE_PEAK_TEMPERATURE;
+    SizingCriterion criterion = SizingCriterion.PROFILE_PEAK_TEMPERATURE;
     SteadyHeating heating = of.heating();
     if (heating == null) {
       findings.add(Finding.notChecked(criterion, of.heatTerms(), of.cable().missingGeometry()));

@@ -57,7 +57,7 @@ public final class SizingLine {
   /**
    * The check of each criterion asked for.
    *
-   * @return in the order of {@link Criterion}
+   * @return in the order of {@link SizingCriterion}
    */
   public List<Check> checks() {
     return findings.stream().map(f -> f.toCheck(label())).toList();
@@ -69,7 +69,7 @@ public final class SizingLine {
    * @param criterion what was checked
    * @return empty if it was not asked for
    */
-  public Optional<Check> check(Criterion criterion) {
+  public Optional<Check> check(SizingCriterion criterion) {
     return findings.stream()
         .filter(f -> f.criterion() == criterion)
         .findFirst()
@@ -82,8 +82,8 @@ public final class SizingLine {
    *
    * @return empty if it passes
    */
-  public List<Criterion> objections() {
-    List<Criterion> failing =
+  public List<SizingCriterion> objections() {
+    List<SizingCriterion> failing =
         findings.stream().filter(Finding::fails).map(Finding::criterion).toList();
     return failing.isEmpty()
         ? findings.stream().filter(Finding::isNotChecked).map(Finding::criterion).toList()
@@ -96,7 +96,7 @@ public final class SizingLine {
    *
    * @return the criterion
    */
-  public Criterion mostUsed() {
+  public SizingCriterion mostUsed() {
     Finding most = findings.get(0);
     for (Finding finding : findings) {
       // A criterion that could not be checked ranks above all that pass.
@@ -132,7 +132,8 @@ public final class SizingLine {
     if (passes()) {
       return label() + ": passes";
     }
-    String objections = String.join(", ", objections().stream().map(Criterion::toString).toList());
+    String objections =
+        String.join(", ", objections().stream().map(SizingCriterion::toString).toList());
     return label() + (isProvisional() ? ": not checked " : ": fails ") + objections;
   }
 }

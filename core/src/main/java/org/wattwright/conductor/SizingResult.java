@@ -55,9 +55,9 @@ public sealed interface SizingResult permits SizingResult.Sized, SizingResult.No
   final class Sized implements SizingResult {
     private final SizingSearch search;
     private final SizingLine chosen;
-    private final Criterion governing;
+    private final SizingCriterion governing;
 
-    Sized(SizingSearch search, SizingLine chosen, Criterion governing) {
+    Sized(SizingSearch search, SizingLine chosen, SizingCriterion governing) {
       this.search = search;
       this.chosen = chosen;
       this.governing = governing;
@@ -87,14 +87,14 @@ public sealed interface SizingResult permits SizingResult.Sized, SizingResult.No
      *
      * @return the criterion
      */
-    public Criterion governing() {
+    public SizingCriterion governing() {
       return governing;
     }
 
     /**
      * The check of each criterion; none fails.
      *
-     * @return in the order of {@link Criterion}
+     * @return in the order of {@link SizingCriterion}
      */
     public List<Check> checks() {
       return chosen.checks();
@@ -152,14 +152,14 @@ public sealed interface SizingResult permits SizingResult.Sized, SizingResult.No
   /** No candidate serves. Immutable. */
   final class NoSize implements SizingResult {
     private final SizingSearch search;
-    private final Criterion blocking;
-    private final Map<Criterion, Integer> ruledOut;
+    private final SizingCriterion blocking;
+    private final Map<SizingCriterion, Integer> ruledOut;
     private final @Nullable SizingLine nearest;
 
     NoSize(
         SizingSearch search,
-        Criterion blocking,
-        Map<Criterion, Integer> ruledOut,
+        SizingCriterion blocking,
+        Map<SizingCriterion, Integer> ruledOut,
         @Nullable SizingLine nearest) {
       this.search = search;
       this.blocking = blocking;
@@ -173,7 +173,7 @@ public sealed interface SizingResult permits SizingResult.Sized, SizingResult.No
      *
      * @return the criterion
      */
-    public Criterion blocking() {
+    public SizingCriterion blocking() {
       return blocking;
     }
 
@@ -182,7 +182,7 @@ public sealed interface SizingResult permits SizingResult.Sized, SizingResult.No
      *
      * @return an immutable copy
      */
-    public Map<Criterion, Integer> ruledOut() {
+    public Map<SizingCriterion, Integer> ruledOut() {
       return Map.copyOf(ruledOut);
     }
 

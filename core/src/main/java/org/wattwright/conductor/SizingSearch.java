@@ -51,7 +51,7 @@ final class SizingSearch {
   }
 
   private SizingResult sized(SizingLine chosen, @Nullable SizingLine smaller) {
-    Criterion governing = smaller == null ? chosen.mostUsed() : smaller.mostUsed();
+    SizingCriterion governing = smaller == null ? chosen.mostUsed() : smaller.mostUsed();
     return new SizingResult.Sized(this, chosen, governing);
   }
 
@@ -68,10 +68,10 @@ final class SizingSearch {
 
   /** Blocking is what the nearest miss fails alone; else what rules out most candidates. */
   private SizingResult noSize(List<SizingLine> lines) {
-    Map<Criterion, Integer> ruledOut = new EnumMap<>(Criterion.class);
+    Map<SizingCriterion, Integer> ruledOut = new EnumMap<>(SizingCriterion.class);
     List<SizingLine> nearMisses = new ArrayList<>();
     for (SizingLine line : lines) {
-      List<Criterion> objections = line.objections();
+      List<SizingCriterion> objections = line.objections();
       objections.forEach(criterion -> ruledOut.merge(criterion, 1, Integer::sum));
       if (objections.size() == 1) {
         nearMisses.add(line);
@@ -81,11 +81,11 @@ final class SizingSearch {
     for (SizingLine line : nearMisses) {
       nearest = nearest == null || line.excess() < nearest.excess() ? line : nearest;
     }
-    Criterion blocking = nearest != null ? nearest.objections().get(0) : mostOften(ruledOut);
+    SizingCriterion blocking = nearest != null ? nearest.objections().get(0) : mostOften(ruledOut);
     return new SizingResult.NoSize(this, blocking, ruledOut, nearest);
   }
 
-  private static Criterion mostOften(Map<Criterion, Integer> ruledOut) {
+  private static SizingCriterion mostOften(Map<SizingCriterion, Integer> ruledOut) {
     return ruledOut.entrySet().stream()
         .reduce((a, b) -> b.getValue() > a.getValue() ? b : a)
         .orElseThrow()

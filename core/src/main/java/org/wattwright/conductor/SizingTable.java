@@ -26,10 +26,10 @@ public record SizingTable(List<SizingLine> lines) {
     lines = List.copyOf(lines);
   }
 
-  private List<Criterion> criteria() {
-    Set<Criterion> asked = EnumSet.noneOf(Criterion.class);
+  private List<SizingCriterion> criteria() {
+    Set<SizingCriterion> asked = EnumSet.noneOf(SizingCriterion.class);
     for (SizingLine line : lines) {
-      for (Criterion criterion : Criterion.values()) {
+      for (SizingCriterion criterion : SizingCriterion.values()) {
         line.check(criterion).ifPresent(check -> asked.add(criterion));
       }
     }
@@ -37,7 +37,7 @@ public record SizingTable(List<SizingLine> lines) {
   }
 
   private List<List<String>> cells() {
-    List<Criterion> criteria = criteria();
+    List<SizingCriterion> criteria = criteria();
     List<List<String>> rows = new ArrayList<>();
     List<String> headings = new ArrayList<>(List.of("size"));
     criteria.forEach(criterion -> headings.add(criterion.toString()));

@@ -43,7 +43,7 @@ final class TerminalCriterion {
     SteadyHeating heating = of.heating();
     if (heating == null) {
       return Finding.notChecked(
-          Criterion.TERMINAL_TEMPERATURE, terms(), of.cable().missingGeometry());
+          SizingCriterion.TERMINAL_TEMPERATURE, terms(), of.cable().missingGeometry());
     }
     @Nullable Finding worst = null;
     for (Joint joint : new LinkedHashSet<>(duty.joints())) {
@@ -56,7 +56,8 @@ final class TerminalCriterion {
 
   private Finding at(double temperatureK, double limitK) {
     double airK = of.installation().airK();
-    return Finding.temperature(Criterion.TERMINAL_TEMPERATURE, temperatureK, limitK, airK, terms());
+    return Finding.temperature(
+        SizingCriterion.TERMINAL_TEMPERATURE, temperatureK, limitK, airK, terms());
   }
 
   private Finding.Terms terms() {

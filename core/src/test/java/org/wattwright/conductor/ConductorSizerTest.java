@@ -73,7 +73,7 @@ class ConductorSizerTest {
             .run()
             .orElseThrow();
     assertThat(sized.cable().size().name()).isEqualTo("25 mm²");
-    assertThat(sized.governing()).isEqualTo(Criterion.CONTINUOUS_TEMPERATURE);
+    assertThat(sized.governing()).isEqualTo(SizingCriterion.CONTINUOUS_TEMPERATURE);
     assertThat(sized.parallelRuns()).isEqualTo(1);
     assertThat(sized.isProvisional()).isFalse();
     assertThat(sized).hasToString("25 mm² T, governed by continuous temperature");
@@ -83,12 +83,12 @@ class ConductorSizerTest {
   void dropGovernsALongRun() {
     SizingResult.Sized sized =
         sizer().length(metres(8)).voltageDropAtMost(volts(1.5)).run().orElseThrow();
-    assertThat(sized.governing()).isEqualTo(Criterion.VOLTAGE_DROP);
+    assertThat(sized.governing()).isEqualTo(SizingCriterion.VOLTAGE_DROP);
     double dropV =
-        Kind.VOLTAGE.siValueOf(check(sized, Criterion.VOLTAGE_DROP).quantity(Kind.VOLTAGE));
+        Kind.VOLTAGE.siValueOf(check(sized, SizingCriterion.VOLTAGE_DROP).quantity(Kind.VOLTAGE));
     double hotK =
         Kind.TEMPERATURE.siValueOf(
-            check(sized, Criterion.CONTINUOUS_TEMPERATURE).quantity(Kind.TEMPERATURE));
+            check(sized, SizingCriterion.CONTINUOUS_TEMPERATURE).quantity(Kind.TEMPERATURE));
     assertThat(dropV)
         .isCloseTo(
             Kind.VOLTAGE.siValueOf(
@@ -97,7 +97,8 @@ class ConductorSizerTest {
             org.assertj.core.data.Percentage.withPercentage(1e-9));
   }
 
-  private static org.wattwright.check.Figure check(SizingResult.Sized sized, Criterion criterion) {
+  private static org.wattwright.check.Figure check(
+      SizingResult.Sized sized, SizingCriterion criterion) {
     return sized.checks().stream()
         .filter(c -> c.code().equals(criterion.code()))
         .findFirst()
@@ -108,11 +109,11 @@ class ConductorSizerTest {
   @Test
   void everyCriterionCanGovern() {
     assertThat(governing(sizer().fault(FaultDuty.of(amperes(30_000), milliseconds(50)))))
-        .isEqualTo(Criterion.SHORT_CIRCUIT);
+        .isEqualTo(SizingCriterion.SHORT_CIRCUIT);
     assertThat(governing(sizer().terminalTemperatureAtMost(celsius(75))))
-        .isEqualTo(Criterion.TERMINAL_TEMPERATURE);
+        .isEqualTo(SizingCriterion.TERMINAL_TEMPERATURE);
     assertThat(governing(sizer().areaAtLeast(squareMillimetres(50))))
-        .isEqualTo(Criterion.MECHANICAL_MINIMUM);
+        .isEqualTo(SizingCriterion.MECHANICAL_MINIMUM);
     assertThat(
             governing(
                 sizer()
@@ -121,11 +122,11 @@ class ConductorSizerTest {
                             .hold(amperes(450), seconds(120))
                             .hold(amperes(0), seconds(300))
                             .build())))
-        .isEqualTo(Criterion.PROFILE_PEAK_TEMPERATURE);
+        .isEqualTo(SizingCriterion.PROFILE_PEAK_TEMPERATURE);
     assertThat(
             governing(
                 sizer().ampacityBy((c, i) -> rated(c.size().area().equals(squareMillimetres(70))))))
-        .isEqualTo(Criterion.AMPACITY);
+        .isEqualTo(SizingCriterion.AMPACITY);
   }
 
   private static AmpacityMethod.Rating rated(boolean enough) {
@@ -135,7 +136,7 @@ class ConductorSizerTest {
         org.wattwright.check.Source.dataSheet("invented table"));
   }
 
-  private static Criterion governing(ConductorSizer sizer) {
+  private static SizingCriterion governing(ConductorSizer sizer) {
     return sizer.run().orElseThrow().governing();
   }
 
@@ -149,7 +150,7 @@ class ConductorSizerTest {
     assertThat(sized.worksheet().toText()).contains("worst loaded of the parallel runs");
     double sharedK =
         Kind.TEMPERATURE.siValueOf(
-            check(sized, Criterion.CONTINUOUS_TEMPERATURE).quantity(Kind.TEMPERATURE));
+            check(sized, SizingCriterion.CONTINUOUS_TEMPERATURE).quantity(Kind.TEMPERATURE));
     assertThat(sharedK)
         .isCloseTo(
             SteadyHeating.of(sized.cable(), SHOP)
@@ -163,8 +164,8 @@ class ConductorSizerTest {
   void saysWhatBlocksAndWhatWouldDo() {
     SizingResult result = sizer().bendRadiusAvailable(millimetres(30)).run();
     SizingResult.NoSize none = (SizingResult.NoSize) result;
-    assertThat(none.blocking()).isEqualTo(Criterion.BEND_RADIUS);
-    assertThat(none.ruledOut()).containsEntry(Criterion.BEND_RADIUS, 5);
+    assertThat(none.blocking()).isEqualTo(SizingCriterion.BEND_RADIUS);
+    assertThat(none.ruledOut()).containsEntry(SizingCriterion.BEND_RADIUS, 5);
     assertThat(none.nearestMiss().orElseThrow().cable().size().name()).isEqualTo("25 mm²");
     assertThat(none.smallestRelaxation().orElseThrow().toString())
         .startsWith("FAIL conductor.bend-radius: 40.8 mm > 30 mm");
@@ -237,21 +238,22 @@ class ConductorSizerTest {
     SizingResult.Sized sized = sizer().joints(List.of(lug)).run().orElseThrow();
     double lugK =
         Kind.TEMPERATURE.siValueOf(
-            check(sized, Criterion.TERMINAL_TEMPERATURE).quantity(Kind.TEMPERATURE));
+            check(sized, SizingCriterion.TERMINAL_TEMPERATURE).quantity(Kind.TEMPERATURE));
     double cableK =
         Kind.TEMPERATURE.siValueOf(
-            check(sized, Criterion.CONTINUOUS_TEMPERATURE).quantity(Kind.TEMPERATURE));
+            check(sized, SizingCriterion.CONTINUOUS_TEMPERATURE).quantity(Kind.TEMPERATURE));
     assertThat(lugK).isBetween(cableK + 3, cableK + 30);
     Joint hot = lug.withThermalResistance(kelvinsPerWatt(70));
     SizingResult.Sized other = sizer().joints(List.of(hot)).run().orElseThrow();
     assertThat(
             Kind.TEMPERATURE.siValueOf(
-                check(other, Criterion.TERMINAL_TEMPERATURE).quantity(Kind.TEMPERATURE)))
+                check(other, SizingCriterion.TERMINAL_TEMPERATURE).quantity(Kind.TEMPERATURE)))
         .isCloseTo(
             Math.max(
                 313.15 + 150 * 150 * 40e-6 * 70,
                 Kind.TEMPERATURE.siValueOf(
-                    check(other, Criterion.CONTINUOUS_TEMPERATURE).quantity(Kind.TEMPERATURE))),
+                    check(other, SizingCriterion.CONTINUOUS_TEMPERATURE)
+                        .quantity(Kind.TEMPERATURE))),
             org.assertj.core.data.Offset.offset(1e-9));
   }
 
@@ -272,10 +274,10 @@ class ConductorSizerTest {
   }
 
   private static Check terminal(ConductorSizer sizer) {
-    return one(sizer.run().orElseThrow(), Criterion.TERMINAL_TEMPERATURE);
+    return one(sizer.run().orElseThrow(), SizingCriterion.TERMINAL_TEMPERATURE);
   }
 
-  private static Check one(SizingResult.Sized sized, Criterion criterion) {
+  private static Check one(SizingResult.Sized sized, SizingCriterion criterion) {
     return sized.checks().stream()
         .filter(c -> c.code().equals(criterion.code()))
         .findFirst()
@@ -314,7 +316,7 @@ class ConductorSizerTest {
                     .build())
             .run()
             .orElseThrow(),
-        Criterion.PROFILE_PEAK_TEMPERATURE);
+        SizingCriterion.PROFILE_PEAK_TEMPERATURE);
   }
 
   @Test
@@ -341,7 +343,7 @@ class ConductorSizerTest {
             .orElseThrow();
     String text = sized.worksheet().toText();
     assertThat(text).contains("θ_c = θ_s + q·T₁").contains("ΔU = I·R").contains("k²S²");
-    assertThat(text).contains(check(sized, Criterion.VOLTAGE_DROP).toString());
+    assertThat(text).contains(check(sized, SizingCriterion.VOLTAGE_DROP).toString());
   }
 
   @Test
@@ -358,7 +360,7 @@ class ConductorSizerTest {
         .orElseThrow()
         .checks()
         .stream()
-        .filter(c -> c.code().equals(Criterion.SHORT_CIRCUIT.code()))
+        .filter(c -> c.code().equals(SizingCriterion.SHORT_CIRCUIT.code()))
         .findFirst()
         .orElseThrow()
         .note();

@@ -142,9 +142,8 @@ class MainTest {
     replace("cells.csv", "1000,data sheet,", "1000,estimated,");
     run(job, sheet);
     String markdown = tight(out.toString(StandardCharsets.UTF_8));
-    assertThat(
-            markdown.substring(
-                markdown.indexOf("## Estimated inputs"), markdown.indexOf("## Cell tables")))
+    int start = markdown.indexOf("## Estimated inputs");
+    assertThat(markdown.substring(start, markdown.indexOf("## Cell tables", start)))
         .contains("| cruising power | 8 kW |")
         .contains("| all data of on-board charger |")
         .contains("| all data of plate cell 105 |")

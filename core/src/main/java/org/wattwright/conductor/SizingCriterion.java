@@ -1,7 +1,7 @@
 package org.wattwright.conductor;
 
 /** What a conductor size must pass. */
-public enum Criterion {
+public enum SizingCriterion {
   /** Steady conductor temperature at the continuous current. */
   CONTINUOUS_TEMPERATURE("conductor.continuous-temperature", "continuous temperature"),
   /** Continuous current by the ampacity method that was asked for. */
@@ -24,7 +24,7 @@ public enum Criterion {
   private final String code;
   private final String label;
 
-  Criterion(String code, String label) {
+  SizingCriterion(String code, String label) {
     this.code = code;
     this.label = label;
   }
