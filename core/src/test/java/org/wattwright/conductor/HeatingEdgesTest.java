@@ -93,7 +93,9 @@ class HeatingEdgesTest {
     assertThat(calm.leavesModelAfter()).isEmpty();
     assertThat(calm.peak()).isEqualTo(celsius(60));
     assertThat(calm.peakAt()).isEqualTo(seconds(0));
-    assertThat(calm.toString()).startsWith("60.0 °C, peak 60.0 °C after 0 s, ").endsWith(" at the end");
+    assertThat(calm.toString())
+        .startsWith("60.0 °C, peak 60.0 °C after 0 s, ")
+        .endsWith(" at the end");
   }
 
   /** Colder than the coldest node, up to the hottest: the outer cells go on straight. */
