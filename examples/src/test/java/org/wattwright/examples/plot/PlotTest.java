@@ -49,7 +49,7 @@ class PlotTest {
         .view(
             new SideViewPlot.View(
                 "after",
-                List.of(new SideViewPlot.Mark("box", 90.25, 2.6, 0.5, SideViewPlot.Sort.BATTERY)),
+                List.of(new SideViewPlot.Mark("box", 90.27, 2.6, 0.5, SideViewPlot.Sort.BATTERY)),
                 new SideViewPlot.AxleLoad("kerb", 524, 533),
                 new SideViewPlot.AxleLoad("laden", 645, 855),
                 centre));
