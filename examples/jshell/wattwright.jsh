@@ -7,7 +7,6 @@ import org.wattwright.layout.*
 import org.wattwright.profile.*
 import org.wattwright.units.*
 import org.wattwright.vehicle.*
-import org.wattwright.vehicle.*
 import org.wattwright.voltage.*
 import static org.wattwright.units.Measures.*
 import static org.wattwright.units.WorkshopUnits.*

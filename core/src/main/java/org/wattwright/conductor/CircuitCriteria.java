@@ -39,19 +39,24 @@ final class CircuitCriteria {
     ConductorRun run = duty.run(of.candidate());
     double ohm = run.cableOhm(atK) + run.highJointsOhm();
     double dropV = duty.dropCurrentA() * ohm;
-    if (recorder.isOn()) {
-      recordResistance(run, atK, ohm);
-      recorder
-          .step("ΔU", "voltage drop")
-          .formula("I·R")
-          .with("I", duty.dropCurrentA(), AMPERE)
-          .with("R", ohm, OHM)
-          .basis(run.basis())
-          .gives(dropV, VOLT);
-    }
+    recordDrop(run, atK, ohm, dropV);
     Source source = Source.requirement("voltage drop");
     Finding.Terms terms = new Finding.Terms(VOLT, false, run.basis(), source);
     return Finding.atMost(SizingCriterion.VOLTAGE_DROP, dropV, limitV, terms);
+  }
+
+  private void recordDrop(ConductorRun run, double atK, double ohm, double dropV) {
+    if (!recorder.isOn()) {
+      return;
+    }
+    recordResistance(run, atK, ohm);
+    recorder
+        .step("ΔU", "voltage drop")
+        .formula("I·R")
+        .with("I", duty.dropCurrentA(), AMPERE)
+        .with("R", ohm, OHM)
+        .basis(run.basis())
+        .gives(dropV, VOLT);
   }
 
   private void recordResistance(ConductorRun run, double atK, double ohm) {

@@ -109,6 +109,11 @@ final class HeatCriteria {
         heating.basis().and(of.cable().data().insulation().properties().heatCapacityBasis());
     addTemperature(
         criterion, peakK, new Finding.Terms(CELSIUS, false, basis, SteadyHeating.BALANCE));
+    recordPeak(peakK, basis);
+    return peakK;
+  }
+
+  private void recordPeak(double peakK, Basis basis) {
     if (of.recorder().isOn()) {
       of.recorder()
           .step("θ_p", "highest conductor temperature over the repeated profile")
@@ -117,6 +122,5 @@ final class HeatCriteria {
           .source(SteadyHeating.BALANCE)
           .gives(peakK, CELSIUS);
     }
-    return peakK;
   }
 }

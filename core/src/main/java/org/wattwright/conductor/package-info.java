@@ -11,7 +11,7 @@
  *   FaultDuty ─▶ ShortCircuit ──────────────┘
  * </pre>
  *
- * <p>Example:
+ * <p>{@code FusingCurrent} and {@code LoopInductance} stand by themselves. Example:
  *
  * <pre>{@code
  * SizingResult result = ConductorSizer.over(catalogue)
