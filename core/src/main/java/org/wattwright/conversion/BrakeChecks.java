@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.wattwright.check.Check;
+import org.wattwright.check.Outcome;
 import org.wattwright.check.Source;
 import org.wattwright.vehicle.BrakeComparison;
 import org.wattwright.vehicle.LoadState;
@@ -28,10 +29,25 @@ final class BrakeChecks {
     List<Check> checks = new ArrayList<>();
     checks.add(brakes.get().after().checkLockOrder());
     checks.add(brakes.get().after().checkAdhesionUse(DRY_ROAD));
-    brakes.get().check(DRY_ROAD).stream()
-        .filter(check -> check.code().equals("brake.lock.axle"))
-        .forEach(checks::add);
+    for (Check check : brakes.get().check(DRY_ROAD)) {
+      checks.add(check.code().equals("brake.efficiency.change") ? asAdvice(check) : check);
+    }
     return checks.stream().map(check -> check.in(state.loadCase().name())).toList();
+  }
+
+  /**
+   * Less of the grip in use is no broken rule as long as enough is left, which has a check of its
+   * own; but somebody should look at the brakes.
+   */
+  private static Check asAdvice(Check change) {
+    return Check.named(
+            "brake.grip.change",
+            "no less of the grip is used before a wheel locks than before the conversion")
+        .source(change.source())
+        .basis(change.basis())
+        .safety()
+        .note("after and before: " + change.comparison())
+        .recommends(change.outcome() != Outcome.FAIL);
   }
 
   private static Check notChecked(VehicleReview review, LoadState state) {

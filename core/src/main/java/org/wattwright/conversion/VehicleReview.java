@@ -137,9 +137,10 @@ public final class VehicleReview {
    * Every check: axles, tyres and gross mass, steering share, brakes, springs and stability in each
    * load case; then plates, parking brake, tyre pressures and rules.
    *
-   * <p>A brake check counts the order in which the axles lock and the grip that can be used, each
-   * against UN R13-H, and whether the rear axle newly locks first. That the grip used is no less
-   * than before is for whoever asks it: {@link BrakeComparison#check} as a requirement.
+   * <p>Brakes: the order in which the axles lock and the grip that can be used, each against UN
+   * R13-H; whether the rear axle newly locks first; and, as advice that gives at most a caution,
+   * whether as much of the grip is used as before. Who demands that adds the check {@code
+   * brake.efficiency.change} of {@link BrakeComparison#check} as a requirement.
    *
    * @return an immutable list in a fixed order
    */

@@ -48,6 +48,23 @@ class CheckTest {
   }
 
   @Test
+  void aCheckOfOneCaseDiffersInItsWordsAlone() {
+    Check check = voltage().basis(Basis.ESTIMATED).safety().note("cold").atMost(v(95), v(100));
+    Check cold = check.in("at -10 °C");
+    assertThat(cold.what()).isEqualTo("pack full against inverter maximum, at -10 °C");
+    assertThat(cold).isNotEqualTo(check).isEqualTo(check.in(" at -10 °C "));
+    assertThat(cold.toString().replace(", at -10 °C", "")).isEqualTo(check.toString());
+    assertThat(cold.outcome()).isEqualTo(check.outcome());
+    assertThat(cold.margin()).isEqualTo(check.margin());
+    assertThat(cold.source()).isEqualTo(check.source());
+    assertThat(cold.isSafety()).isTrue();
+    assertThat(cold.note()).isEqualTo("cold");
+    assertThatExceptionOfType(InvalidInputException.class)
+        .isThrownBy(() -> check.in(" "))
+        .withMessageContaining("Check.in");
+  }
+
+  @Test
   void marginIsPositiveOnTheGoodSide() {
     assertThat(voltage().atMost(v(108), v(116)).margin()).contains(v(8));
     assertThat(voltage().atMost(v(118), v(116)).margin()).contains(v(-2));

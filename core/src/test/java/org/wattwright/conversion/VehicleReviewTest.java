@@ -133,7 +133,22 @@ class VehicleReviewTest {
         .isCloseTo(0.4, within(1e-12));
     assertThat(check(review, "brake.lock.axle", "kerb").outcome()).isEqualTo(Outcome.PASS);
     assertThat(check(review, "brake.adhesion.use", "laden").outcome()).isEqualTo(Outcome.PASS);
-    assertThat(review.checks()).extracting(Check::code).doesNotContain("brake.efficiency.change");
+    // Before: rear first, 0.4·0.8/(0.3 + 0.8·0.25) = 0.64; after: front first,
+    // (450/1050)·0.8/(0.7 − 0.2) = 0.6857.
+    Check grip = check(review, "brake.grip.change", "kerb");
+    assertThat(grip.outcome()).isEqualTo(Outcome.PASS);
+    assertThat(grip.note()).isEqualTo("after and before: 85.71 % ≥ 80 %");
+  }
+
+  /**
+   * All brake force in front: 0.6·0.8/(1 − 0.2) = 0.6 before, (450/1050)·0.8/0.8 = 0.4286 after.
+   */
+  @Test
+  void lessOfTheGripInUseIsACautionAndNoFailure() {
+    Chassis frontOnly = WeighedVan.chassis().brakes(Given.measured(0.0, "tester"));
+    Check grip = check(review(WeighedVan.limits(), frontOnly), "brake.grip.change", "kerb");
+    assertThat(grip.outcome()).isEqualTo(Outcome.CAUTION);
+    assertThat(grip.note()).isEqualTo("after and before: 53.57 % < 75 %");
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -80,6 +81,50 @@ class MainTest {
     String markdown = out.toString(StandardCharsets.UTF_8);
     assertThat(markdown.indexOf("\n## Cautions\n")).isLessThan(markdown.indexOf("\n## Inputs\n"));
     assertThat(markdown.indexOf("## ")).isEqualTo(markdown.indexOf("## Cautions"));
+  }
+
+  @Test
+  void showsMassesAndAxles() throws IOException {
+    assertThat(run(job, sheet)).isZero();
+    String markdown = tight(out.toString(StandardCharsets.UTF_8));
+    assertThat(markdown.substring(markdown.indexOf("## Masses and axles")))
+        .contains("| kerb | before | 555 kg | 390 kg | 945 kg | 58.73 % |")
+        .contains("| front axle load against its plate | ≤ 760 kg |")
+        .contains("### Parts removed and added")
+        .contains("| out | engine with clutch and ancillaries | 131 kg |")
+        .contains("### Modules in the bays")
+        .contains("### Height of the centre of gravity");
+    assertThat(Files.readString(sheet.resolve("index.html")))
+        .contains("id=\"side-view-plot\"")
+        .contains("Masses and axles");
+  }
+
+  @Test
+  void aJobAboutThePackAloneHasNoMasses() throws IOException {
+    for (String file :
+        List.of(
+            "vehicle.csv",
+            "masses.csv",
+            "bays.csv",
+            "bay-room.csv",
+            "bay-links.csv",
+            "seats.csv")) {
+      Files.delete(job.resolve(file));
+    }
+    assertThat(run(job, sheet)).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains("The vehicle was not weighed: nothing is said about axles, tyres and brakes.")
+        .doesNotContain("### Modules in the bays");
+  }
+
+  @Test
+  void anEstimatedPartIsAskedFor() throws IOException {
+    replace("masses.csv", "springs,measured,weighed on the crane", "springs,estimated,by eye");
+    run(job, sheet);
+    String markdown = tight(out.toString(StandardCharsets.UTF_8));
+    assertThat(markdown.substring(markdown.indexOf("## Estimated inputs")))
+        .contains("| mass and place of engine with clutch and ancillaries | 131 kg | by eye |");
+    assertThat(markdown).contains("523.9 kg, CAUTION");
   }
 
   @Test

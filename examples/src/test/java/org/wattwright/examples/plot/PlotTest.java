@@ -2,6 +2,7 @@ package org.wattwright.examples.plot;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -28,7 +29,30 @@ class PlotTest {
         label -> windows(label).svg("p"),
         label -> power(label).svg("p"),
         label -> fuse(label).svg("p"),
-        label -> front(label).svg("p"));
+        label -> front(label).svg("p"),
+        label -> side(label).svg("p"));
+  }
+
+  private static SideViewPlot side(String label) {
+    SideViewPlot.Outline outline = new SideViewPlot.Outline(2.28, 0.62, 0.78, 1.86, 0.285);
+    SideViewPlot.Centre centre = new SideViewPlot.Centre(0.94, 0.58);
+    return SideViewPlot.of(outline)
+        .view(
+            new SideViewPlot.View(
+                "before",
+                List.of(
+                    new SideViewPlot.Mark(label, 131, 0.08, 0.58, SideViewPlot.Sort.REMOVED),
+                    new SideViewPlot.Mark("pin", 0.5, 0.08, 0.58, SideViewPlot.Sort.REMOVED)),
+                new SideViewPlot.AxleLoad("kerb", 555, 390),
+                new SideViewPlot.AxleLoad("laden", 680, 720),
+                centre))
+        .view(
+            new SideViewPlot.View(
+                "after",
+                List.of(new SideViewPlot.Mark("box", 90.27, 2.6, 0.5, SideViewPlot.Sort.BATTERY)),
+                new SideViewPlot.AxleLoad("kerb", 524, 533),
+                new SideViewPlot.AxleLoad("laden", 645, 855),
+                centre));
   }
 
   private static VoltageWindowPlot windows(String label) {
@@ -170,6 +194,54 @@ class PlotTest {
   }
 
   @Test
+  void sideViewSaysLoadsSharesAndChanges() {
+    assertThat(texts(side("engine").svg("p")))
+        .contains("555 kg", "390 kg", "58.7 %", "41.3 %", "524 kg", "533 kg")
+        .contains("\u221231 kg", "+143 kg", "\u221235 kg", "+135 kg")
+        .contains("engine", "131 kg", "0.5 kg", "90.3 kg", "centre of gravity, kerb");
+  }
+
+  @Test
+  void sideViewWithoutAHeightHasNoCentreOfGravity() {
+    SideViewPlot.Outline outline = new SideViewPlot.Outline(2.28, 0.62, 0.78, 1.86, 0.285);
+    SideViewPlot plot =
+        SideViewPlot.of(outline)
+            .view(
+                new SideViewPlot.View(
+                    "empty",
+                    List.of(),
+                    new SideViewPlot.AxleLoad("kerb", 555, 390),
+                    new SideViewPlot.AxleLoad("laden", 600, -10),
+                    new SideViewPlot.Centre(0.94, Double.NaN)));
+    assertThat(texts(plot.svg("p")))
+        .contains("555 kg", "-10 kg")
+        .noneMatch(t -> t.contains("gravity"));
+  }
+
+  /**
+   * Length of an arrow and area of a mark are in proportion to kilograms, whatever the largest is.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {10, 131, 1000})
+  void sideViewIsToScale(double heaviest) {
+    SideViewPlot.View view =
+        new SideViewPlot.View(
+            "v",
+            List.of(new SideViewPlot.Mark("m", heaviest, 0, 0.5, SideViewPlot.Sort.ADDED)),
+            new SideViewPlot.AxleLoad("kerb", heaviest, heaviest),
+            new SideViewPlot.AxleLoad("laden", heaviest, 2 * heaviest),
+            new SideViewPlot.Centre(1, 0.5));
+    SideViewPlot.Outline outline = new SideViewPlot.Outline(2, 0.5, 0.5, 1.8, 0.3);
+    SideViewScale scale = SideViewScale.of(outline, List.of(view));
+    assertThat(scale.arrow(2 * heaviest) / scale.arrow(heaviest)).isCloseTo(2, within(1e-12));
+    assertThat(Math.pow(scale.radius(heaviest) / scale.radius(heaviest / 4), 2))
+        .isCloseTo(4, within(1e-12));
+    assertThat(scale.x(2) - scale.x(0)).isCloseTo(2 * scale.perMetre(), within(1e-9));
+    assertThat(scale.x(-0.5)).isGreaterThan(0);
+    assertThat(scale.x(2.5)).isLessThan(SvgChart.WIDTH);
+  }
+
+  @Test
   void legendNamesEverySeriesEvenOfEqualName() {
     assertThat(texts(power("0 °C").svg("p"))).filteredOn("0 °C"::equals).hasSize(3);
   }
@@ -203,6 +275,12 @@ class PlotTest {
   void rejectsWhatIsNotFinite(double value) {
     assertThatThrownBy(() -> new Point(value, 1)).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new Point(1, value)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new SideViewPlot.AxleLoad("a", value, 1))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new SideViewPlot.Mark("a", value, 0, 0, SideViewPlot.Sort.ADDED))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new SideViewPlot.Outline(value, 0, 0, 1, 1))
+        .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new VoltageWindowPlot.Band(1, value))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> VoltageWindowPlot.empty().packVoltage("full", value))
@@ -224,6 +302,8 @@ class PlotTest {
     assertThatThrownBy(() -> new VoltageWindowPlot.Band(2, 1)).hasMessageContaining("least");
     assertThatThrownBy(() -> Series.of("a", List.of())).hasMessageContaining("a point");
     assertThatThrownBy(() -> power("a").svg("a\"b")).hasMessageContaining("plot id");
+    assertThatThrownBy(() -> SideViewPlot.of(new SideViewPlot.Outline(2, 0, 0, 1, 0.3)).svg("p"))
+        .isInstanceOf(IllegalStateException.class);
     assertThatThrownBy(() -> VoltageWindowPlot.empty().svg("p"))
         .isInstanceOf(IllegalStateException.class);
   }
