@@ -3,6 +3,7 @@ package org.wattwright.examples.job;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -20,10 +21,25 @@ final class MassFiles {
 
   static List<PartMassInput> parts(Path folder, List<DeviceInput> devices) {
     Map<String, DeviceInput> byName = Named.unique(devices, DeviceInput::name, DeviceInput::origin);
-    List<PartMassInput> parts =
-        CsvTable.read(folder.resolve("masses.csv")).map(row -> part(row, byName));
+    Path file = folder.resolve("masses.csv");
+    List<PartMassInput> parts = CsvTable.read(file).map(row -> part(row, byName));
     Named.unique(parts, PartMassInput::name, PartMassInput::origin);
+    devices.forEach(device -> requireAdded(file, parts, device));
     return parts;
+  }
+
+  /** A device that sits nowhere would be missing from every axle load. */
+  private static void requireAdded(Path file, List<PartMassInput> parts, DeviceInput device) {
+    if (parts.stream()
+        .noneMatch(
+            part ->
+                part.change() == PartMassInput.Change.ADDED && part.name().equals(device.name()))) {
+      throw JobFileException.of(
+          TextFile.nameOf(file)
+              + " has no added part "
+              + Quoted.of(device.name())
+              + ", which is a device of devices.csv: say where it sits");
+    }
   }
 
   private static PartMassInput part(CsvRow row, Map<String, DeviceInput> devices) {
@@ -33,9 +49,7 @@ final class MassFiles {
         row.origin(),
         name,
         change,
-        row.optional("mass")
-            .map(f -> f.positive(Kind.MASS))
-            .orElseGet(() -> massOfDevice(row, name, change, devices)),
+        mass(row, name, change, devices),
         place(row, ""),
         new PartMassInput.Tolerance(
             row.optional("mass tolerance").map(f -> f.nonNegative(Kind.MASS)).orElse(NO_MASS),
@@ -47,16 +61,27 @@ final class MassFiles {
         row.optional("source").map(Field::text).orElse(""));
   }
 
-  private static Quantity<Mass> massOfDevice(
+  /** A device has its mass in its own file, and there only. */
+  private static Quantity<Mass> mass(
       CsvRow row, String name, PartMassInput.Change change, Map<String, DeviceInput> devices) {
+    Optional<Field> stated = row.optional("mass");
     if (change == PartMassInput.Change.REMOVED) {
       return row.field("mass").positive(Kind.MASS);
     }
     DeviceInput device = devices.get(name);
     if (device == null) {
-      throw row.origin()
-          .error("has no mass, and no device of devices.csv is named " + Quoted.of(name));
+      return stated
+          .orElseThrow(
+              () ->
+                  row.origin()
+                      .error(
+                          "has no mass, and no device of devices.csv is named " + Quoted.of(name)))
+          .positive(Kind.MASS);
     }
+    stated.ifPresent(
+        field -> {
+          throw field.error("must be empty: the mass of a device stands in devices.csv");
+        });
     return device.mass();
   }
 

@@ -151,6 +151,10 @@ class VehicleFilesTest {
         "masses.csv|removed,131|removed,|masses.csv line 3, column \"mass [kg]\": is empty",
         "masses.csv|rear drive unit,added|front drive unit,added|"
             + "masses.csv line 11: has no mass, and no device of devices.csv is named",
+        "masses.csv|rear drive unit,added,,|rear drive unit,added,64,|masses.csv line 11, column"
+            + " \"mass [kg]\": must be empty: the mass of a device stands in devices.csv",
+        "masses.csv|cabin heater,added,,|cabin warmer,added,3,|masses.csv has no added part"
+            + " \"cabin heater\", which is a device of devices.csv: say where it sits",
         "masses.csv|gearbox,removed|gearbox,gone|not one of removed, added: \"gone\"",
         "masses.csv|0.00,0.58|0.00,-0.58|must be ≥ 0 m, but was -0.58 m",
         "masses.csv|fuel,removed|gearbox,removed|name \"gearbox\" stands twice, first in line 4",
