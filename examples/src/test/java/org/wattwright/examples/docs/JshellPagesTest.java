@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every jshell block in the documentation shows what jshell really answers. With {@code
- * -Dwattwright.update=true} the pages are rewritten instead. Each page starts a jshell of its own, so
- * this belongs to the full build.
+ * -Dwattwright.update=true} the pages are rewritten instead. Each page starts a jshell of its own,
+ * so this belongs to the full build.
  */
 @Tag("jshell")
 class JshellPagesTest {
