@@ -162,8 +162,8 @@ public final class Conversion {
     }
 
     /**
-     * What leaves the weighed vehicle and what goes in. Without it nothing is said about axles,
-     * tyres and brakes.
+     * What leaves the weighed vehicle and what goes in. Without it nothing is checked and nothing
+     * is claimed about axles, tyres and brakes.
      *
      * @param value the ledger
      * @return this builder
@@ -299,7 +299,7 @@ public final class Conversion {
   /**
    * The masses against axles, tyres, brakes and springs.
    *
-   * @return empty if no masses were given; the review then says so
+   * @return empty if no masses were given; the calculation sheet then says so
    */
   public Optional<VehicleReview> masses() {
     return Optional.ofNullable(masses);
@@ -319,7 +319,7 @@ public final class Conversion {
 
   private List<Check> massChecks() {
     if (masses == null) {
-      return List.of(VehicleChecks.missingMasses());
+      return List.of();
     }
     List<Check> checks = new ArrayList<>(masses.checks());
     if (kerbOnly) {

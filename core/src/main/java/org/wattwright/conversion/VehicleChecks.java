@@ -47,14 +47,6 @@ final class VehicleChecks {
     return List.copyOf(checks);
   }
 
-  /** For a conversion without a ledger. */
-  static Check missingMasses() {
-    return Check.named("vehicle.masses", "axle loads, tyres and brakes after the conversion")
-        .source(Source.PHYSICS)
-        .safety()
-        .notChecked("Conversion.masses");
-  }
-
   /** For a ledger without load cases: kerb alone says nothing about the gross mass. */
   static Check missingLoadCases() {
     return Check.named("vehicle.load-cases", "the laden vehicle")

@@ -83,7 +83,6 @@ final class HighestWindow {
   }
 
   private void considerAll(double fromS, double toS, int left, int right) {
-    consider(fromS, left, right);
     consider(toS, left, right);
     double leftFrom = trace.valueAt(left, fromS);
     double leftTo = trace.valueAt(left, toS);

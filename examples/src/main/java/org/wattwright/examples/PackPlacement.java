@@ -11,13 +11,14 @@ import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.examples.job.BayInput;
+import org.wattwright.layout.Allocation;
 import org.wattwright.units.Kind;
 import org.wattwright.vehicle.MassItem;
 import org.wattwright.vehicle.Position;
 
 /**
- * Where the modules of the chosen pack go: each bay is filled in the order of the file, up to its
- * room and its mass limit, before the next one is begun.
+ * Where the modules of the chosen pack go: as the allocator found best; if it found nothing, bay
+ * after bay in the order of the file, so that the sheet can show what is overloaded.
  *
  * <p>Immutable.
  *
@@ -26,15 +27,23 @@ import org.wattwright.vehicle.Position;
  * @param bays the bays that hold a module
  */
 record PackPlacement(BatteryModule module, int wanted, List<Filled> bays) {
-  /** What the sheet says about the way of filling. */
-  static final String RULE =
-      "Modules fill the bays in the order in which the job lists them, each up to its room and its mass "
-          + "limit. Other splits were not compared.";
-
   /** One bay and its modules. */
   record Filled(BayInput bay, int count) {}
 
-  static PackPlacement of(BatteryModule module, int wanted, List<BayInput> bays) {
+  /** As allocated. */
+  static PackPlacement of(Allocation allocation, List<BayInput> bays) {
+    List<Filled> filled = new ArrayList<>();
+    for (BayInput bay : bays) {
+      int count = allocation.counts().getOrDefault(bay.name(), 0);
+      if (count > 0) {
+        filled.add(new Filled(bay, count));
+      }
+    }
+    return new PackPlacement(allocation.module(), allocation.moduleCount(), List.copyOf(filled));
+  }
+
+  /** Each bay up to its room and its mass limit before the next one is begun. */
+  static PackPlacement inOrder(BatteryModule module, int wanted, List<BayInput> bays) {
     List<Filled> filled = new ArrayList<>();
     int left = wanted;
     for (BayInput bay : bays) {
@@ -86,6 +95,19 @@ record PackPlacement(BatteryModule module, int wanted, List<Filled> bays) {
         items.add(
             MassItem.of("enclosure, " + bay.name(), bay.enclosureTare(), middle)
                 .withBasis(bay.basis()));
+      }
+    }
+    return items;
+  }
+
+  /** The same, and the enclosures of the bays that are not in use. */
+  List<MassItem> itemsWithAllEnclosures(List<BayInput> all) {
+    List<MassItem> items = new ArrayList<>(items());
+    for (BayInput bay : all) {
+      if (countIn(bay) == 0 && !bay.keptFree() && kg(bay.enclosureTare()) > 0) {
+        items.add(
+            MassItem.of(
+                "enclosure, " + bay.name(), bay.enclosureTare(), middle(new Filled(bay, 1))));
       }
     }
     return items;

@@ -9,6 +9,9 @@ import org.wattwright.battery.BatteryModule;
 import org.wattwright.conversion.Chassis;
 import org.wattwright.examples.job.PartMassInput;
 import org.wattwright.examples.job.VehicleInput;
+import org.wattwright.layout.Allocation;
+import org.wattwright.layout.AllocationResult;
+import org.wattwright.layout.Candidate;
 import org.wattwright.vehicle.AxleLimits;
 import org.wattwright.vehicle.LoadCase;
 import org.wattwright.vehicle.MassItem;
@@ -22,6 +25,7 @@ import org.wattwright.vehicle.Seating;
  * <p>Immutable.
  *
  * @param input what the job states
+ * @param allocation what the allocator found
  * @param placement where the modules go
  * @param ledger what leaves and what goes in, the pack included
  * @param loadCases kerb, with driver, all seats taken, fully laden
@@ -30,31 +34,52 @@ import org.wattwright.vehicle.Seating;
  */
 record VehicleDesign(
     VehicleInput input,
+    AllocationResult allocation,
     PackPlacement placement,
     MassLedger ledger,
     List<LoadCase> loadCases,
     AxleLimits limits,
     Chassis chassis) {
 
-  static VehicleDesign of(VehicleInput input, BatteryModule module, int count) {
-    PackPlacement placement = PackPlacement.of(module, count, input.bays());
-    List<MassItem> added = new ArrayList<>(VehicleParts.items(input, PartMassInput.Change.ADDED));
-    added.addAll(placement.items());
-    MassLedger ledger =
-        input
-            .origin()
-            .locate(
-                () ->
-                    MassLedger.of(VehicleParts.weighed(input))
-                        .removing(VehicleParts.items(input, PartMassInput.Change.REMOVED))
-                        .adding(added));
+  /** Modules and enclosures as they count in the ledger. */
+  List<MassItem> packItems() {
+    return allocation.best().map(Allocation::items).orElseGet(placement::items);
+  }
+
+  static VehicleDesign of(VehicleInput input, Candidate candidate) {
+    BatteryModule module = candidate.module();
+    MassLedger withoutPack = withoutPack(input);
+    PackPlacement inOrder = PackPlacement.inOrder(module, candidate.moduleCount(), input.bays());
+    // The goods that fill up to the gross mass must leave room for the enclosures of any split.
+    List<LoadCase> loadCases =
+        loadCases(input, withoutPack.adding(inOrder.itemsWithAllEnclosures(input.bays())));
+    AxleLimits limits = VehicleParts.limits(input);
+    AllocationResult allocation =
+        BayParts.allocator(input, module, withoutPack, new BayParts.Loading(loadCases, limits))
+            .pack(module, candidate.series(), candidate.parallel())
+            .run();
+    PackPlacement placement =
+        allocation.best().map(best -> PackPlacement.of(best, input.bays())).orElse(inOrder);
+    List<MassItem> items = allocation.best().map(Allocation::items).orElseGet(inOrder::items);
+    MassLedger ledger = withoutPack.adding(items);
     return new VehicleDesign(
         input,
+        allocation,
         placement,
         ledger,
         loadCases(input, ledger),
-        VehicleParts.limits(input),
+        limits,
         VehicleParts.chassis(input));
+  }
+
+  private static MassLedger withoutPack(VehicleInput input) {
+    return input
+        .origin()
+        .locate(
+            () ->
+                MassLedger.of(VehicleParts.weighed(input))
+                    .removing(VehicleParts.items(input, PartMassInput.Change.REMOVED))
+                    .adding(VehicleParts.items(input, PartMassInput.Change.ADDED)));
   }
 
   private static List<LoadCase> loadCases(VehicleInput input, MassLedger ledger) {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.wattwright.check.Basis;
@@ -71,7 +72,7 @@ final class KeyValues {
   /** The statement of a key that is there, with its basis and source. */
   Statement statement(String key) {
     field(key);
-    return entries.get(key).statement();
+    return Objects.requireNonNull(entries.get(key), key).statement();
   }
 
   List<Statement> statements() {

@@ -36,6 +36,7 @@ final class VehicleFiles {
             files.axle(Axle.REAR),
             values.optional("least bump travel left").map(f -> f.nonNegative(Kind.LENGTH)),
             files.given("least steering axle share", Field::share),
+            files.frontShare(),
             files.shape(),
             MassFiles.parts(folder, devices),
             BayFiles.read(folder, modules),
@@ -43,6 +44,16 @@ final class VehicleFiles {
             values.statements());
     values.rejectUnknown();
     return input;
+  }
+
+  /** The wanted share and its band are stated together or not at all. */
+  private Optional<VehicleInput.FrontShare> frontShare() {
+    return values
+        .optional("wanted front axle share")
+        .map(
+            wanted ->
+                new VehicleInput.FrontShare(
+                    wanted.share(), values.field("band of front axle share").share()));
   }
 
   private VehicleInput.Scales scales() {

@@ -26,6 +26,7 @@ import org.wattwright.vehicle.Tyre;
  * @param rear springs and tyres of the rear axle
  * @param leastTravel bump travel that must be left; empty if not stated
  * @param steeringShare least share of the steering axle; empty if not stated
+ * @param frontShare share of the front axle to come near to; empty if not stated
  * @param shape outline for the drawing; empty if not stated
  * @param parts what leaves and what goes in
  * @param bays for the modules, at least one
@@ -41,6 +42,7 @@ public record VehicleInput(
     AxleParts rear,
     Optional<Quantity<Length>> leastTravel,
     Optional<Given<Double>> steeringShare,
+    Optional<FrontShare> frontShare,
     Optional<Shape> shape,
     List<PartMassInput> parts,
     List<BayInput> bays,
@@ -57,6 +59,7 @@ public record VehicleInput(
    * @param rear springs and tyres of the rear axle
    * @param leastTravel bump travel that must be left
    * @param steeringShare least share of the steering axle
+   * @param frontShare share of the front axle to come near to
    * @param shape outline for the drawing
    * @param parts what leaves and what goes in
    * @param bays for the modules
@@ -69,6 +72,14 @@ public record VehicleInput(
     seats = List.copyOf(seats);
     statements = List.copyOf(statements);
   }
+
+  /**
+   * The share of the front axle that the bays should bring about, kerb.
+   *
+   * @param wanted 0 to 1
+   * @param band how far off the best may be without counting, 0 to 1
+   */
+  public record FrontShare(double wanted, double band) {}
 
   /**
    * The weighing on four scales.

@@ -220,7 +220,8 @@ final class SideViewPainter {
     double column = (SvgChart.WIDTH - 20.0) / SideViewScale.KEY_COLUMNS;
     for (int i = 0; i < view.marks().size(); i++) {
       Mark mark = view.marks().get(i);
-      double x = 12 + i / lines * column;
+      int columnIndex = i / lines;
+      double x = 12 + columnIndex * column;
       double y = firstLine + 12 + SideViewScale.LINE * (i % lines);
       write(Integer.toString(i + 1), BOLD, x, y, colour(mark.sort()).darker());
       String mass = PlotStyle.numbers().format(Math.rint(mark.kilograms() * 10) / 10) + " kg";

@@ -188,7 +188,7 @@ class JobFolderTest {
   @Test
   void leavesOtherFilesAlone() throws IOException {
     DemonstrationFolder.copyTo(folder);
-    Files.writeString(folder.resolve("bays.csv"), "no, \"header");
+    Files.writeString(folder.resolve("notes.csv"), "no, \"header");
     assertThat(JobFolder.read(folder).modules()).hasSize(3);
   }
 }
