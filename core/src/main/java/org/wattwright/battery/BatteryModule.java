@@ -37,6 +37,9 @@ import org.wattwright.units.WorkshopUnits;
 public final class BatteryModule implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** In series, and in parallel; their product stays far below the largest whole number. */
+  static final int MOST_CELLS = 1000;
+
   private final String name;
   private final Cell cell;
   private final int series;
@@ -72,7 +75,7 @@ public final class BatteryModule implements Serializable {
    *
    * @param name as reports print it
    * @param chemistry the chemistry
-   * @param cellsInSeries number of cells, or parallel groups, in series, ≥ 1
+   * @param cellsInSeries number of cells, or parallel groups, in series, 1 to 1000
    * @return a builder that takes voltages and resistances of the whole module
    */
   public static WholeModuleBuilder whole(String name, Chemistry chemistry, int cellsInSeries) {
@@ -120,24 +123,24 @@ public final class BatteryModule implements Serializable {
     /**
      * Parallel groups in series.
      *
-     * @param count ≥ 1
+     * @param count 1 to 1000
      * @return this builder
-     * @throws org.wattwright.units.InvalidInputException if less than 1
+     * @throws org.wattwright.units.InvalidInputException if outside its range
      */
     public Builder series(int count) {
-      series = Require.positiveCount("BatteryModule.series", count);
+      series = Require.count("BatteryModule.series", count, 1, MOST_CELLS);
       return this;
     }
 
     /**
      * Cells in each parallel group.
      *
-     * @param count ≥ 1
+     * @param count 1 to 1000
      * @return this builder
-     * @throws org.wattwright.units.InvalidInputException if less than 1
+     * @throws org.wattwright.units.InvalidInputException if outside its range
      */
     public Builder parallel(int count) {
-      parallel = Require.positiveCount("BatteryModule.parallel", count);
+      parallel = Require.count("BatteryModule.parallel", count, 1, MOST_CELLS);
       return this;
     }
 

@@ -49,6 +49,8 @@ import org.wattwright.units.WorkshopUnits;
 public final class Pack implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  private static final int MOST_STRINGS = 10_000;
+
   private final List<SeriesString> strings;
   private final Quantity<ElectricResistance> leadResistance;
   private final transient List<StringModel> models;
@@ -77,13 +79,13 @@ public final class Pack implements Serializable {
    * A pack of one module type in one place.
    *
    * @param module the type
-   * @param series modules in series in each string, ≥ 1
-   * @param parallel strings in parallel, ≥ 1
+   * @param series modules in series in each string, 1 to 10 000
+   * @param parallel strings in parallel, 1 to 10 000
    * @return the pack
-   * @throws InvalidInputException if a count is less than 1
+   * @throws InvalidInputException if a count is outside its range
    */
   public static Pack of(BatteryModule module, int series, int parallel) {
-    Require.positiveCount("Pack.parallel", parallel);
+    Require.count("Pack.parallel", parallel, 1, MOST_STRINGS);
     List<SeriesString> strings = new ArrayList<>();
     for (int k = 1; k <= parallel; k++) {
       String name = parallel == 1 ? "string" : "string " + k;
@@ -649,7 +651,7 @@ public final class Pack implements Serializable {
         if (cell.specificHeat().isEmpty()) {
           return Optional.empty();
         }
-        int cells = group.count() * group.module().series() * group.module().parallel();
+        double cells = (double) group.count() * group.module().series() * group.module().parallel();
         joulePerK +=
             cells
                 * Kind.MASS.siValueOf(cell.mass())

@@ -33,6 +33,9 @@ import org.wattwright.units.WorkshopUnits;
 public final class SeriesString implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** Far beyond any vehicle; the number of cells in series stays a whole number. */
+  static final int MOST_MODULES = 10_000;
+
   private final String name;
   private final List<Group> groups;
   private final Quantity<ElectricResistance> linkResistance;
@@ -48,7 +51,7 @@ public final class SeriesString implements Serializable {
    *
    * @param bay name of the bay
    * @param module the type
-   * @param count number of modules in series, ≥ 1
+   * @param count number of modules in series, 1 to 10 000
    */
   public record Group(String bay, BatteryModule module, int count) implements Serializable {
     /**
@@ -56,13 +59,13 @@ public final class SeriesString implements Serializable {
      *
      * @param bay name of the bay
      * @param module the type
-     * @param count ≥ 1
-     * @throws InvalidInputException if the count is less than 1
+     * @param count 1 to 10 000
+     * @throws InvalidInputException if the count is outside its range
      */
     public Group {
       bay = Require.text("SeriesString.bay", bay);
       Objects.requireNonNull(module, "module");
-      Require.positiveCount("SeriesString.count", count);
+      Require.count("SeriesString.count", count, 1, MOST_MODULES);
     }
   }
 

@@ -34,7 +34,8 @@ public final class WholeModuleBuilder {
 
   WholeModuleBuilder(String name, Chemistry chemistry, int cellsInSeries) {
     this.name = Require.text("BatteryModule.name", name);
-    this.cellsInSeries = Require.positiveCount("BatteryModule.cellsInSeries", cellsInSeries);
+    this.cellsInSeries =
+        Require.count("BatteryModule.cellsInSeries", cellsInSeries, 1, BatteryModule.MOST_CELLS);
     this.cell = Cell.of(name, chemistry);
   }
 

@@ -52,8 +52,9 @@ class BatteryModuleTest {
   @Test
   void rejectsWrongInput() {
     BatteryModule.Builder module = BatteryModule.of(flatCell().build());
-    assertInvalid(() -> module.series(0), "BatteryModule.series must be ≥ 1, but was 0");
-    assertInvalid(() -> module.parallel(-1), "BatteryModule.parallel must be ≥ 1, but was -1");
+    assertInvalid(() -> module.series(0), "BatteryModule.series must be from 1 to 1000, but was 0");
+    assertInvalid(
+        () -> module.parallel(-1), "BatteryModule.parallel must be from 1 to 1000, but was -1");
     assertInvalid(() -> module.name(""), "BatteryModule.name must be a text, but was \"\"");
     assertInvalid(
         () -> module.interconnectResistance(milliohms(-1)),
@@ -142,7 +143,7 @@ class BatteryModuleTest {
         "BatteryModule.minimumVoltage must be > 0 V, but was 0 V");
     assertInvalid(
         () -> BatteryModule.whole("bare", Chemistry.NMC, 0),
-        "BatteryModule.cellsInSeries must be ≥ 1, but was 0");
+        "BatteryModule.cellsInSeries must be from 1 to 1000, but was 0");
     assertThat(whole().capacity(ampereHours(50)).build().capacity()).isEqualTo(ampereHours(50));
   }
 

@@ -322,13 +322,41 @@ class PackTest {
     assertThat(Outcome.worstOf(pack.connectionChecks(List.of(HALF, HALF)))).isEqualTo(Outcome.PASS);
   }
 
+  /** Beyond, numbers of cells would no longer fit a whole number and turn negative. */
+  @Test
+  void rejectsCountsBeyondAllVehicles() {
+    assertInvalid(
+        () -> Pack.of(flatModule(), 10_001, 1),
+        "SeriesString.count must be from 1 to 10000, but was 10001");
+    assertInvalid(
+        () -> Pack.of(flatModule(), 1, 2_000_000_000),
+        "Pack.parallel must be from 1 to 10000, but was 2000000000");
+  }
+
+  @Test
+  void theLargestCountsStillAdd() {
+    BatteryModule module =
+        BatteryModule.of(flatCell().specificHeat(joulesPerKilogramKelvin(1000)).build())
+            .series(1000)
+            .parallel(1000)
+            .build();
+    Pack pack = Pack.of(module, 10_000, 1);
+    // 3.65 V, 1.98 kg and 1.98 kJ/K a cell.
+    assertThat(Kind.VOLTAGE.siValueOf(pack.maximumVoltage())).isCloseTo(3.65e7, within(1e-3));
+    assertThat(Kind.MASS.siValueOf(pack.mass())).isCloseTo(1.98e10, within(1.0));
+    assertThat(Kind.HEAT_CAPACITY.siValueOf(pack.heatCapacity().orElseThrow()))
+        .isCloseTo(1.98e13, within(1e3));
+  }
+
   @Test
   void rejectsWrongInput() {
     assertInvalid(
         () -> Pack.of(List.of()),
         "Pack.strings must be a list with at least one element, but was empty");
-    assertInvalid(() -> Pack.of(flatModule(), 0, 1), "SeriesString.count must be ≥ 1, but was 0");
-    assertInvalid(() -> Pack.of(flatModule(), 1, 0), "Pack.parallel must be ≥ 1, but was 0");
+    assertInvalid(
+        () -> Pack.of(flatModule(), 0, 1), "SeriesString.count must be from 1 to 10000, but was 0");
+    assertInvalid(
+        () -> Pack.of(flatModule(), 1, 0), "Pack.parallel must be from 1 to 10000, but was 0");
     assertInvalid(
         () -> PACK.withLeadResistance(milliohms(-1)),
         "Pack.leadResistance must be ≥ 0 mΩ, but was -1 mΩ");

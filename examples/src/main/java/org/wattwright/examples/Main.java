@@ -5,6 +5,8 @@ import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -76,9 +78,16 @@ public final class Main {
 
   /** A file system error says little more than the name of the file. */
   private static String describe(Exception e) {
-    return e instanceof IOException
-        ? "the sheet cannot be written: " + e.getClass().getSimpleName() + ": " + e.getMessage()
+    return e instanceof IOException failure
+        ? "the sheet cannot be written: " + reason(failure) + ": " + e.getMessage()
         : String.valueOf(e.getMessage());
+  }
+
+  private static String reason(IOException e) {
+    if (e instanceof FileAlreadyExistsException) {
+      return "something else is in its place";
+    }
+    return e instanceof AccessDeniedException ? "no permission" : e.getClass().getSimpleName();
   }
 
   private static void design(String[] args, PrintStream out) throws IOException {

@@ -32,9 +32,9 @@ final class ResultSection {
         + chosen.candidate().module().name()
         + ", "
         + chosen.candidate().series()
-        + " in series and "
+        + " in series, "
         + chosen.candidate().parallel()
-        + " strings in parallel.";
+        + (chosen.candidate().parallel() == 1 ? " string." : " strings in parallel.");
   }
 
   private static BulletList summary(Design.Chosen chosen) {

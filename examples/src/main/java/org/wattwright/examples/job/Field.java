@@ -19,6 +19,11 @@ public final class Field {
   private static final Pattern NUMBER =
       Pattern.compile("[+\\-\u2212]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
 
+  /** Nothing about a vehicle is larger, in any unit; beyond, a result would no longer be finite. */
+  private static final double LARGEST = 1e12;
+
+  private static final double SMALLEST = 1e-12;
+
   private final String text;
   private final String unit;
   private final String where;
@@ -228,7 +233,12 @@ public final class Field {
       String hint = text.indexOf(',') >= 0 ? " (use a decimal point, no grouping)" : "";
       throw error("not a number: " + Quoted.of(text) + hint);
     }
-    return text.replace('\u2212', '-');
+    String digits = text.replace('\u2212', '-');
+    double size = Math.abs(Double.parseDouble(digits));
+    if (!(size == 0 || (size >= SMALLEST && size <= LARGEST))) {
+      throw error("must be from 1e-12 to 1e12 in size, or 0, but was " + asGiven());
+    }
+    return digits;
   }
 
   private JobFileException outside(String bound) {
@@ -243,15 +253,18 @@ public final class Field {
 
   private <Q extends Quantity<Q>> void rejectOtherUnit(Kind<Q> kind) {
     String symbols = kind.units().stream().map(NamedUnit::symbol).collect(Collectors.joining(", "));
+    String unitOfKind = kind.equals(Kind.DIMENSIONLESS) ? "unit of a share" : "unit of " + kind;
     if (unit.isEmpty()) {
+      // A key has its unit in a column of its own.
+      String place = unitWhere.equals(where) ? " in column \"unit\"" : " in brackets";
       throw JobFileException.of(
-          unitWhere + ": needs a unit of " + kind + " in brackets: one of " + symbols);
+          unitWhere + ": needs a " + unitOfKind + place + ": one of " + symbols);
     }
     try {
       kind.parse(withUnit("1"));
     } catch (InvalidInputException e) {
       throw JobFileException.of(
-          unitWhere + ": not a unit of " + kind + ": " + Quoted.of(unit) + "; one of " + symbols);
+          unitWhere + ": not a " + unitOfKind + ": " + Quoted.of(unit) + "; one of " + symbols);
     }
   }
 }

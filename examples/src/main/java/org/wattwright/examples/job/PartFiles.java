@@ -14,6 +14,9 @@ import org.wattwright.voltage.DeviceRole;
 final class PartFiles {
   private static final int MOST_CELLS = 1000;
 
+  /** A device below it would be a stove; 0.91 in a column of per cent is meant as 91 %. */
+  private static final double LOWEST_EFFICIENCY = 0.1;
+
   private PartFiles() {}
 
   static List<ModuleInput> modules(Path folder, Map<String, CellInput> cells) {
@@ -60,10 +63,18 @@ final class PartFiles {
         row.optional("current").map(f -> f.positive(Kind.CURRENT)),
         row.optional("capacitance").map(f -> f.nonNegative(Kind.CAPACITANCE)),
         row.optional("highest back-EMF").map(f -> f.positive(Kind.VOLTAGE)),
-        row.optional("efficiency").map(Field::share),
+        row.optional("efficiency").map(PartFiles::efficiency),
         row.field("mass").positive(Kind.MASS),
         row.field("basis").choice(Basis.class),
         row.optional("source").map(Field::text).orElse(""));
+  }
+
+  private static double efficiency(Field field) {
+    double efficiency = field.share();
+    if (!(efficiency >= LOWEST_EFFICIENCY)) {
+      throw field.error("must be from 10 % to 100 %, but was " + field.asGiven());
+    }
+    return efficiency;
   }
 
   private static DeviceInput.Window window(CsvRow row) {

@@ -43,6 +43,7 @@ class JshellPagesTest {
     // The last prompt waits for input that never comes.
     List<String> real = written.withAnswers(exchanges.subList(0, exchanges.size() - 1));
 
+    assertThat(real).as("lines that do not compile").doesNotContain("|  Error:");
     if (Boolean.getBoolean("wattwright.update")) {
       Files.write(page, real);
     } else {

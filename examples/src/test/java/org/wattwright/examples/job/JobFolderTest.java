@@ -55,6 +55,28 @@ class JobFolderTest {
   }
 
   @Test
+  void tellsAKeyWhereItsUnitBelongs() {
+    assertThatThrownBy(() -> readWith("job.csv", "when full,100,%", "when full,100,"))
+        .hasMessage(
+            "job.csv line 9, key \"state of charge when full\": needs a unit of a share in column"
+                + " \"unit\": one of %, 1");
+  }
+
+  @Test
+  void rejectsAShareInVolts() {
+    assertThatThrownBy(() -> readWith("job.csv", "when full,100,%", "when full,100,V"))
+        .hasMessageEndingWith("not a unit of a share: \"V\"; one of %, 1");
+  }
+
+  @Test
+  void rejectsAnEfficiencyThatIsNoPerCent() {
+    assertThatThrownBy(() -> readWith("devices.csv", "98,91,64", "98,0.91,64"))
+        .hasMessage(
+            "devices.csv line 3, column \"efficiency [%]\": must be from 10 % to 100 %, but was"
+                + " 0.91 %");
+  }
+
+  @Test
   void bringsTheTablesOfEachCellTogether() {
     CellInput cell = JobFolder.read(DemonstrationFolder.PATH).cells().get(0);
     StateGrid<?> openCircuit = cell.voltages().openCircuit();
