@@ -13,6 +13,7 @@ final class AllocationPass implements AllocationScan.Visitor {
   private final Aim aim;
   private final long mostMass;
   private double widest = Double.NaN;
+  private int mostUsed;
   private long low = -Micrograms.UNBOUNDED;
   private long high = Micrograms.UNBOUNDED;
 
@@ -50,6 +51,7 @@ final class AllocationPass implements AllocationScan.Visitor {
   }
 
   private void narrow() {
+    mostUsed = Math.min(aim.mostUsed(), aim.best().mostUsed());
     double allowed = aim.threshold() < 0 ? aim.best().worstDeviation() : aim.threshold();
     LoadRule measure = aim.measure();
     if (measure == null || allowed == widest || allowed == Double.POSITIVE_INFINITY) {
@@ -72,7 +74,7 @@ final class AllocationPass implements AllocationScan.Visitor {
 
   @Override
   public int mostUsed() {
-    return Math.min(aim.mostUsed(), aim.best().mostUsed());
+    return mostUsed;
   }
 
   @Override

@@ -32,7 +32,7 @@ public final class AllocationResult {
 
   static AllocationResult of(AllocationSpec spec) {
     if (!spec.gaps().isEmpty() && !spec.draft().provisional) {
-      AllocationRun.Outcome none = new AllocationRun.Outcome(List.of(), 0, false, 0);
+      AllocationRun.Outcome none = new AllocationRun.Outcome(List.of(), 0, false, "", 0);
       return new AllocationResult(spec, none, new Coverage(0, 0, ""), List.of());
     }
     AllocationRun.Outcome outcome = new AllocationRun(spec).run();
@@ -48,7 +48,7 @@ public final class AllocationResult {
       total = Ways.plus(total, tables.size());
     }
     return outcome.stopped()
-        ? new Coverage(Math.min(outcome.covered(), total - 1), total, "the last bays looked at")
+        ? new Coverage(Math.min(outcome.covered(), total - 1), total, outcome.at())
         : new Coverage(total, total, "");
   }
 

@@ -18,6 +18,7 @@ final class AllocationRun {
   private final List<BayTables> limited;
 
   private final int wanted;
+  private String stoppedAt = "";
 
   AllocationRun(AllocationSpec spec) {
     this.spec = spec;
@@ -35,9 +36,10 @@ final class AllocationRun {
    * @param leaves best first
    * @param covered allocations covered by the last pass
    * @param stopped whether it ended early
+   * @param at the pack that the last pass looked at last
    * @param gap by how much the deviation of the best might still be beaten
    */
-  record Outcome(List<Leaf> leaves, long covered, boolean stopped, double gap) {}
+  record Outcome(List<Leaf> leaves, long covered, boolean stopped, String at, double gap) {}
 
   Outcome run() {
     boolean banded = spec.target() != null && spec.band() > 0;
@@ -73,7 +75,7 @@ final class AllocationRun {
 
   private Outcome outcome(BestLeaves best, double gap) {
     spec.draft().progress.accept(effort.covered());
-    return new Outcome(best.leaves(), effort.covered(), effort.isStopped(), gap);
+    return new Outcome(best.leaves(), effort.covered(), effort.isStopped(), stoppedAt, gap);
   }
 
   /** The allocation that misses a rule by least and keeps all others. */
@@ -94,6 +96,7 @@ final class AllocationRun {
   private void pass(Aim aim, int liftedBay, boolean untilExact) {
     effort.nextPass();
     for (int option : largestFirst()) {
+      stoppedAt = spec.options().get(option).toString();
       if ((untilExact && aim.best().isExact()) || !scan(option, aim, liftedBay)) {
         return;
       }

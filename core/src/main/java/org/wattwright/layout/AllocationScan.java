@@ -17,7 +17,7 @@ final class AllocationScan {
   private static final double MOST_STORED = 1 << 22;
 
   /** From so many ways in the window on, the rules are looked at for all of them at once. */
-  private static final int WORTH_BOUNDING = 4;
+  private static final int WORTH_BOUNDING = 16;
 
   private final BayTables tables;
   private final long[][] value;

@@ -29,8 +29,8 @@ final class AllocationSheet {
     List<Check> checks = new ArrayList<>();
     for (LoadRule rule : spec.rules()) {
       long sum = BayTables.sum(allocation.tables().of(rule), allocation.units());
-      for (int i = 0; i < rule.cases().size(); i++) {
-        checks.add(check(allocation, rule, sum, spec.states().get(i)));
+      for (LoadRule.Case loadCase : rule.cases()) {
+        checks.add(check(allocation, rule, sum, loadCase));
       }
     }
     for (int bay = 0; bay < spec.bays().size(); bay++) {
@@ -51,14 +51,9 @@ final class AllocationSheet {
         .notChecked(gap.missing().toArray(String[]::new));
   }
 
-  private static Check check(Allocation allocation, LoadRule rule, long sum, LoadState state) {
-    LoadRule.Case loadCase =
-        rule.cases().stream()
-            .filter(c -> c.name().equals(state.loadCase().name()))
-            .findFirst()
-            .orElseThrow();
-    CheckBuilder check =
-        named(rule, ", " + loadCase.name()).basis(state.basis().and(Basis.DATA_SHEET));
+  private static Check check(
+      Allocation allocation, LoadRule rule, long sum, LoadRule.Case loadCase) {
+    CheckBuilder check = named(rule, ", " + loadCase.name()).basis(loadCase.base().basis());
     long load = loadCase.baseLoad() + sum;
     if (!rule.limit().share()) {
       return compare(check, rule, massFigure(load));

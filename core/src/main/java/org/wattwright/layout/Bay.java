@@ -1,6 +1,8 @@
 package org.wattwright.layout;
 
 import java.io.Serializable;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -113,7 +115,7 @@ public final class Bay implements Serializable {
   public Bay holds(BatteryModule module, int count) {
     Objects.requireNonNull(module, "module");
     Require.count("Bay.room of " + name + " for " + module.name(), count, 1, MOST);
-    Map<BatteryModule, Integer> room = new java.util.HashMap<>(parts.room);
+    Map<BatteryModule, Integer> room = new HashMap<>(parts.room);
     room.put(module, count);
     return with(
         new Parts(
@@ -175,7 +177,7 @@ public final class Bay implements Serializable {
             parts.room,
             parts.massLimit,
             parts.enclosure,
-            java.util.Collections.unmodifiableMap(links),
+            Collections.unmodifiableMap(links),
             parts.keptFree));
   }
 

@@ -14,6 +14,7 @@ import org.wattwright.battery.BatteryModule;
 import org.wattwright.battery.Pack;
 import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
+import org.wattwright.check.Recorder;
 import org.wattwright.check.Worksheet;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measures;
@@ -223,8 +224,8 @@ public final class Candidate {
   double valueOf(Criterion criterion) {
     return criterion
         .property(spec)
-        .on(variant, org.wattwright.check.Recorder.OFF)
-        .valueAt(series, parallel, org.wattwright.check.Recorder.OFF);
+        .on(variant, Recorder.OFF)
+        .valueAt(series, parallel, Recorder.OFF);
   }
 
   /** Without figures, for example {@code 5s2p flat module in 2 × steel box}. */

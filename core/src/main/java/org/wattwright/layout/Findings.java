@@ -85,7 +85,7 @@ final class Findings implements PackSearch.Result {
     for (int i = 0; i < terms.length; i++) {
       levels[i] = Levels.of(costs(indexes, asked.get(i), terms[i]));
     }
-    return ParetoFront.of(points(indexes, levels), new ContentOrder(spec.space())).stream()
+    return ParetoFront.of(points(indexes, levels), new ContentOrder(spec.space())::compare).stream()
         .map(point -> spec.candidateAt(point.index()))
         .toList();
   }

@@ -2,10 +2,10 @@ package org.wattwright.layout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.wattwright.units.InvalidInputException;
 
 /**
@@ -168,16 +168,32 @@ public final class JointSearch {
      * @throws InvalidInputException if a criterion needs what the search does not state
      */
     public List<Pair> paretoFront(Criterion... criteria) {
-      List<Criterion> asked = List.copyOf(Arrays.asList(criteria));
-      List<Costed> all = pairs.stream().map(pair -> Costed.of(pair, asked)).toList();
-      return all.stream()
-          .filter(one -> all.stream().noneMatch(other -> other.dominates(one)))
-          .sorted(
-              Comparator.comparing((Costed one) -> one.costs, Arrays::compare)
-                  .thenComparing(
-                      one -> one.pair.allocation().tables().option(), PackOption.BY_CONTENT))
-          .map(one -> one.pair)
+      double[][] levels = new double[criteria.length + 1][];
+      for (int i = 0; i < criteria.length; i++) {
+        Criterion criterion = criteria[i];
+        levels[i] = levels(pair -> criterion.cost(pair.pack().valueOf(criterion)));
+      }
+      levels[criteria.length] = levels(pair -> pair.allocation().frontShareDeviation().orElse(0.0));
+      List<ParetoFront.Point> points = new ArrayList<>();
+      for (int k = 0; k < pairs.size(); k++) {
+        int pair = k;
+        double[] costs = Arrays.stream(levels).mapToDouble(level -> level[pair]).toArray();
+        points.add(new ParetoFront.Point(k, costs));
+      }
+      points.removeIf(point -> !point.isKnown());
+      return ParetoFront.of(points, this::compareContent).stream()
+          .map(point -> pairs.get((int) point.index()))
           .toList();
+    }
+
+    private double[] levels(ToDoubleFunction<Pair> cost) {
+      return Levels.of(pairs.stream().mapToDouble(cost).toArray());
+    }
+
+    private int compareContent(long one, long other) {
+      return PackOption.BY_CONTENT.compare(
+          pairs.get((int) one).allocation().tables().option(),
+          pairs.get((int) other).allocation().tables().option());
     }
 
     /**
@@ -188,37 +204,6 @@ public final class JointSearch {
     @Override
     public String toString() {
       return pairs.size() + " of " + packs.feasibleCount() + " packs can be allocated";
-    }
-  }
-
-  /** A pair with its costs, less is better. */
-  private static final class Costed {
-    private final Pair pair;
-    private final double[] costs;
-
-    private Costed(Pair pair, double[] costs) {
-      this.pair = pair;
-      this.costs = costs;
-    }
-
-    static Costed of(Pair pair, List<Criterion> criteria) {
-      double[] costs = new double[criteria.size() + 1];
-      for (int i = 0; i < criteria.size(); i++) {
-        costs[i] = criteria.get(i).cost(pair.pack().valueOf(criteria.get(i)));
-      }
-      costs[criteria.size()] = pair.allocation().frontShareDeviation().orElse(0.0);
-      return new Costed(pair, costs);
-    }
-
-    boolean dominates(Costed other) {
-      boolean better = false;
-      for (int i = 0; i < costs.length; i++) {
-        if (!(costs[i] <= other.costs[i])) {
-          return false;
-        }
-        better |= costs[i] < other.costs[i];
-      }
-      return better;
     }
   }
 }

@@ -3,6 +3,7 @@ package org.wattwright.layout;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.wattwright.check.Basis;
 
 /**
  * A linear rule on what the modules add: in each load case a load must stay between two bounds.
@@ -11,8 +12,21 @@ import java.util.function.ToDoubleFunction;
  * about a share. Whole numbers of 10⁻⁹ kg throughout.
  */
 final class LoadRule {
-  /** A load case: bounds on what the modules add, and the mass of the vehicle without them. */
-  record Case(String name, long low, long high, long baseLoad, long baseMass) {}
+  /**
+   * A load case: bounds on what the modules add, the vehicle without them, and what that rests on.
+   */
+  record Case(String name, long low, long high, Base base) {
+    long baseLoad() {
+      return base.load();
+    }
+
+    long baseMass() {
+      return base.mass();
+    }
+  }
+
+  /** The vehicle without modules: the load in question, and its mass. */
+  record Base(long load, long mass, Basis basis) {}
 
   private final String code;
   private final String what;
@@ -35,8 +49,12 @@ final class LoadRule {
     this.high = Arrays.stream(this.cases).mapToLong(Case::high).min().orElse(Micrograms.UNBOUNDED);
   }
 
-  /** Stable code of the checks, and what is compared. */
-  record Identity(String code, String what) {}
+  /** Stable code of the checks, what is compared, and whether it is about one side or wheel. */
+  record Identity(String code, String what, boolean sideways) {
+    Identity(String code, String what) {
+      this(code, what, false);
+    }
+  }
 
   String code() {
     return code;

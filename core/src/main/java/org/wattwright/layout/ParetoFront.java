@@ -9,6 +9,11 @@ import java.util.List;
 final class ParetoFront {
   private ParetoFront() {}
 
+  /** Order of two candidates by what they are. */
+  interface Ties {
+    int compare(long one, long other);
+  }
+
   /** A candidate and its costs, less is better, none of them NaN. */
   static final class Point {
     private final long index;
@@ -43,7 +48,7 @@ final class ParetoFront {
    * In lexicographic order a point can only be dominated by one before it, and then also by one on
    * the front so far.
    */
-  static List<Point> of(List<Point> points, ContentOrder ties) {
+  static List<Point> of(List<Point> points, Ties ties) {
     List<Point> sorted = new ArrayList<>(points);
     Comparator<Point> byCosts = (one, other) -> Arrays.compare(one.costs, other.costs);
     sorted.sort(byCosts.thenComparing((one, other) -> ties.compare(one.index(), other.index())));

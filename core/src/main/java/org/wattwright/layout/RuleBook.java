@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
+import org.wattwright.check.Basis;
 import org.wattwright.layout.LoadRule.Identity;
 import org.wattwright.layout.LoadRule.Limit;
 import org.wattwright.units.Kind;
@@ -59,7 +60,10 @@ final class RuleBook {
     long there = -Micrograms.of(excess.applyAsDouble(base));
     LoadRule.Case only =
         new LoadRule.Case(
-            state.loadCase().name(), there, there, -there, Micrograms.of(base.massKg()));
+            state.loadCase().name(),
+            there,
+            there,
+            new LoadRule.Base(-there, Micrograms.of(base.massKg()), state.basis()));
     Identity identity = new Identity("layout.front-share-target", "front share against its target");
     return new LoadRule(identity, new Limit(target.share(), true, true), excess, List.of(only));
   }
@@ -67,7 +71,11 @@ final class RuleBook {
   /** Modules and enclosure of one bay against what it may carry. */
   static LoadRule bayMass(Bay bay, double limitKg) {
     LoadRule.Case only =
-        new LoadRule.Case("", -Micrograms.UNBOUNDED, Micrograms.floor(limitKg), 0, 0);
+        new LoadRule.Case(
+            "",
+            -Micrograms.UNBOUNDED,
+            Micrograms.floor(limitKg),
+            new LoadRule.Base(0, 0, Basis.DATA_SHEET));
     Identity identity =
         new Identity("layout.bay-mass", bay.name() + ": modules and enclosure against its limit");
     return new LoadRule(identity, new Limit(limitKg, false, true), BayLoad::massKg, List.of(only));
@@ -108,7 +116,9 @@ final class RuleBook {
     for (Side side : Side.values()) {
       Identity identity =
           new Identity(
-              "layout.wheel-" + axle + "-" + side, axle + " " + side + " wheel against its tyres");
+              "layout.wheel-" + axle + "-" + side,
+              axle + " " + side + " wheel against its tyres",
+              true);
       int wheel = (axle == Axle.FRONT ? 0 : 2) + (side == Side.LEFT ? 0 : 1);
       Set<String> missing = missingForWheels();
       if (capacity.isEmpty()) {
@@ -153,8 +163,10 @@ final class RuleBook {
   }
 
   private void addLeftRight(double limitKg) {
-    Identity left = new Identity("layout.left-heavier", "left side heavier than the right by");
-    Identity right = new Identity("layout.right-heavier", "right side heavier than the left by");
+    Identity left =
+        new Identity("layout.left-heavier", "left side heavier than the right by", true);
+    Identity right =
+        new Identity("layout.right-heavier", "right side heavier than the left by", true);
     Set<String> missing = missingForWheels();
     if (!missing.isEmpty()) {
       gaps.add(new Gap(left, missing));
@@ -177,6 +189,12 @@ final class RuleBook {
     return missing;
   }
 
+  /** Wheel loads rest on the roll stiffness too. */
+  private static Basis basis(LoadState state, Identity identity) {
+    Basis basis = state.basis().and(Basis.DATA_SHEET);
+    return identity.sideways() ? basis.and(state.vehicle().rollStiffnessBasis()) : basis;
+  }
+
   private void add(Identity identity, Limit limit, ToDoubleFunction<BayLoad> load) {
     List<LoadRule.Case> cases = new ArrayList<>();
     for (LoadState state : states) {
@@ -191,7 +209,8 @@ final class RuleBook {
       } else {
         low = Micrograms.ceiling(bound) - baseLoad;
       }
-      cases.add(new LoadRule.Case(state.loadCase().name(), low, high, baseLoad, baseMass));
+      LoadRule.Base without = new LoadRule.Base(baseLoad, baseMass, basis(state, identity));
+      cases.add(new LoadRule.Case(state.loadCase().name(), low, high, without));
     }
     rules.add(new LoadRule(identity, limit, load, cases));
   }

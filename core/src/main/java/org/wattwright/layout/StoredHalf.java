@@ -10,6 +10,9 @@ import java.util.Arrays;
  * average.
  */
 final class StoredHalf {
+  /** More units than there are. */
+  private static final int NEVER = Integer.MAX_VALUE / 2;
+
   private final long[][] table;
   private final int[] caps;
 
@@ -45,16 +48,16 @@ final class StoredHalf {
     sortIntoBins(new Unsorted(room));
   }
 
-  /** Value and code so far. */
-  private static final class Way {
-    private long sum;
-    private int code;
-  }
-
   /** The ways in the order in which they are counted up. */
   private final class Unsorted {
     private final int room;
     private final int[] after = new int[caps.length + 1];
+
+    /** Units that these bays must take at least when so many of them are in use. */
+    private final int[] fewest = new int[caps.length + 1];
+
+    private final long[] sums = new long[caps.length + 1];
+    private final int[] coded = new int[caps.length + 1];
     private final int[] perUnits;
     private long[] value = new long[1024];
     private int[] code = new int[1024];
@@ -66,26 +69,35 @@ final class StoredHalf {
       for (int bay = caps.length - 1; bay >= 0; bay--) {
         after[bay] = after[bay + 1] + caps[bay];
       }
-      add(0, 0, 0, new Way());
+      for (int used = 0; used < fewest.length; used++) {
+        fewest[used] =
+            used > demand.mostUsed()
+                ? NEVER
+                : demand.units() - demand.caps().before(demand.mostUsed() - used);
+      }
+      if (caps.length == 0) {
+        keep(0, 0, 0);
+      } else {
+        fill(0, 0, 0);
+      }
     }
 
-    private void add(int bay, int filled, int used, Way way) {
-      int fewest = demand.units() - demand.caps().before(demand.mostUsed() - used);
-      if (used > demand.mostUsed() || filled + after[bay] < fewest) {
-        return;
-      }
-      if (bay == caps.length) {
-        keep(filled, way.sum, way.code);
-        return;
-      }
-      long sum = way.sum;
-      int code = way.code * (caps[bay] + 1);
-      int from = Math.max(0, fewest - filled - after[bay + 1]);
+    private void fill(int bay, int filled, int used) {
+      int from = Math.max(0, fewest[used] - filled - after[bay + 1]);
       int to = Math.min(caps[bay], room - filled);
       for (int count = from; count <= to; count++) {
-        way.sum = sum + table[bay][count];
-        way.code = code + count;
-        add(bay + 1, filled + count, count > 0 ? used + 1 : used, way);
+        sums[bay + 1] = sums[bay] + table[bay][count];
+        coded[bay + 1] = coded[bay] * (caps[bay] + 1) + count;
+        int usedNow = count > 0 ? used + 1 : used;
+        int filledNow = filled + count;
+        if (filledNow + after[bay + 1] < fewest[usedNow]) {
+          continue;
+        }
+        if (bay + 1 == caps.length) {
+          keep(filledNow, sums[bay + 1], coded[bay + 1]);
+        } else {
+          fill(bay + 1, filledNow, usedNow);
+        }
       }
     }
 

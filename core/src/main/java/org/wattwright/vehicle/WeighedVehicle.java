@@ -108,6 +108,16 @@ public final class WeighedVehicle implements Serializable {
   }
 
   /**
+   * What the split of the roll stiffness rests on, and with it every wheel load that a mass off the
+   * centre line changes.
+   *
+   * @return weakest basis of both axles; measured where none is given
+   */
+  public Basis rollStiffnessBasis() {
+    return rollSplit().basis();
+  }
+
+  /**
    * Tolerance of one scale reading.
    *
    * @return half-width, ≥ 0 kg

@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.wattwright.units.Measures.kilograms;
 import static org.wattwright.units.Measures.metres;
+import static org.wattwright.units.Measures.newtonMetresPerDegree;
 import static org.wattwright.units.Measures.ohmsPerKilometre;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.wattwright.battery.BatteryModule;
 import org.wattwright.check.Checks;
+import org.wattwright.check.Given;
 import org.wattwright.check.Outcome;
+import org.wattwright.check.Source;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 import org.wattwright.vehicle.AxleLimits;
@@ -19,6 +22,7 @@ import org.wattwright.vehicle.LoadCase;
 import org.wattwright.vehicle.MassItem;
 import org.wattwright.vehicle.MassLedger;
 import org.wattwright.vehicle.Position;
+import org.wattwright.vehicle.WeighedVehicle;
 
 /** Edges, messages and what an answer carries. */
 class BayAllocatorTest {
@@ -106,6 +110,42 @@ class BayAllocatorTest {
     assertThat(
             Checks.withCode(best.checks(), "layout.gross").get(0).margin().orElseThrow().toString())
         .isEqualTo("0 kg");
+  }
+
+  @Test
+  void wheelsAreAtMostCautionOnAnEstimatedRollStiffness() {
+    WeighedVehicle guessed =
+        WeighedVehicle.withWheelbase(metres(2.5))
+            .frontLeft(kilograms(200))
+            .frontRight(kilograms(200))
+            .rearLeft(kilograms(200))
+            .rearRight(kilograms(200))
+            .frontTrack(metres(1.25))
+            .rearTrack(metres(1.2))
+            .frontRollStiffness(
+                Given.estimated(newtonMetresPerDegree(220), Source.commonPractice("like vans")))
+            .rearRollStiffness(
+                Given.estimated(newtonMetresPerDegree(140), Source.commonPractice("like vans")))
+            .build();
+    AxleLimits wide =
+        AxleLimits.builder()
+            .frontAxle(kilograms(900))
+            .rearAxle(kilograms(900))
+            .grossMass(kilograms(1800))
+            .frontTyre(RandomBays.TYRE)
+            .rearTyre(RandomBays.TYRE)
+            .build();
+    Allocation best =
+        BayAllocator.over(MassLedger.of(guessed), List.of(front(), rear()))
+            .modules(MODULE, 2)
+            .limits(wide)
+            .run()
+            .best()
+            .orElseThrow();
+    assertThat(Checks.withCode(best.checks(), "layout.wheel-rear-left").get(0).outcome())
+        .isEqualTo(Outcome.CAUTION);
+    assertThat(Checks.withCode(best.checks(), "layout.axle-rear").get(0).outcome())
+        .isEqualTo(Outcome.PASS);
   }
 
   @Test

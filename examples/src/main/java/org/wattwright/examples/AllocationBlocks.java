@@ -35,7 +35,7 @@ final class AllocationBlocks {
         new Paragraph(
             "The best of all splits that keep every limit in every load case ("
                 + found.coverage()
-                + "): nearest to the wanted front share, then fewest enclosures, then shortest link cable, "
+                + "): front share within its band of the nearest that can be had, then fewest enclosures, then shortest link cable, "
                 + "then lowest centre of gravity."),
         bays,
         alternatives(best, found.alternatives()),

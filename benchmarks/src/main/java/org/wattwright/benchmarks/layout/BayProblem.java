@@ -6,6 +6,7 @@ import static org.wattwright.units.Measures.celsius;
 import static org.wattwright.units.Measures.kilograms;
 import static org.wattwright.units.Measures.metres;
 import static org.wattwright.units.Measures.milliohms;
+import static org.wattwright.units.Measures.newtonMetresPerDegree;
 import static org.wattwright.units.Measures.percentCharge;
 import static org.wattwright.units.Measures.volts;
 
@@ -18,6 +19,7 @@ import org.wattwright.battery.Chemistry;
 import org.wattwright.battery.OpenCircuitCurve;
 import org.wattwright.battery.ResistanceTable;
 import org.wattwright.battery.TemperatureRange;
+import org.wattwright.check.Given;
 import org.wattwright.layout.Bay;
 import org.wattwright.layout.BayAllocator;
 import org.wattwright.vehicle.AxleLimits;
@@ -92,9 +94,10 @@ final class BayProblem {
     leftRightKg = 60;
   }
 
-  /** Cases S, M, L and F of the size table. */
+  /** W is an ordinary workshop job; S, M, L and F grow from there. */
   static BayProblem of(String size) {
     return switch (size) {
+      case "W" -> new BayProblem(1, 3, 16, 8, Grid.FINE, 14);
       case "S" -> new BayProblem(3, 2, 40, 36, Grid.FINE, 11);
       case "M" -> new BayProblem(4, 4, 100, 60, Grid.FINE, 12);
       case "L" -> new BayProblem(6, 6, 200, 41, Grid.COARSE, 13);
@@ -189,12 +192,8 @@ final class BayProblem {
             .rearRight(kilograms(baseRearKg / 2.0))
             .frontTrack(metres(TRACK_MM / 1e3))
             .rearTrack(metres(TRACK_MM / 1e3))
-            .frontRollStiffness(
-                org.wattwright.check.Given.dataSheet(
-                    org.wattwright.units.Measures.newtonMetresPerDegree(200), "springs"))
-            .rearRollStiffness(
-                org.wattwright.check.Given.dataSheet(
-                    org.wattwright.units.Measures.newtonMetresPerDegree(200), "springs"))
+            .frontRollStiffness(Given.dataSheet(newtonMetresPerDegree(200), "springs"))
+            .rearRollStiffness(Given.dataSheet(newtonMetresPerDegree(200), "springs"))
             .build());
   }
 
