@@ -25,4 +25,14 @@ public record CalculationSheet(String title, String subtitle, List<Section> sect
     Objects.requireNonNull(subtitle, "subtitle");
     sections = List.copyOf(sections);
   }
+
+  /**
+   * Title and titles of the sections.
+   *
+   * @return for example {@code bakery van: Cautions, Pack, Checks}
+   */
+  @Override
+  public String toString() {
+    return title + ": " + String.join(", ", sections.stream().map(Section::title).toList());
+  }
 }

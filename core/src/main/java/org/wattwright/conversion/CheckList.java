@@ -2,6 +2,7 @@ package org.wattwright.conversion;
 
 import java.util.List;
 import org.wattwright.check.Check;
+import org.wattwright.check.Checks;
 import org.wattwright.check.Figure;
 
 /**
@@ -45,6 +46,16 @@ public record CheckList(List<Check> checks) implements Block {
         check.source().toString(),
         check.remark(),
         check.code());
+  }
+
+  /**
+   * The verdicts.
+   *
+   * @return for example {@code 2 CAUTION, 7 PASS}
+   */
+  @Override
+  public String toString() {
+    return Checks.summary(checks);
   }
 
   @Override

@@ -90,6 +90,17 @@ public record DataTable(String caption, List<Column> columns, List<List<String>>
     return new DataTable(caption, columns, longer);
   }
 
+  /**
+   * Caption and size.
+   *
+   * @return for example {@code table "List", columns: 2, rows: 7}
+   */
+  @Override
+  public String toString() {
+    String name = caption.isEmpty() ? "table" : "table \"" + caption + "\"";
+    return name + ", columns: " + columns.size() + ", rows: " + rows.size();
+  }
+
   @Override
   public void accept(BlockWriter writer) {
     writer.dataTable(this);

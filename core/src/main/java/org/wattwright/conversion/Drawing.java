@@ -28,6 +28,16 @@ public record Drawing(String svg, String caption, String description) implements
     }
   }
 
+  /**
+   * The caption, without the drawing.
+   *
+   * @return for example {@code drawing "Voltage windows"}
+   */
+  @Override
+  public String toString() {
+    return "drawing \"" + caption + "\"";
+  }
+
   @Override
   public void accept(BlockWriter writer) {
     writer.drawing(this);

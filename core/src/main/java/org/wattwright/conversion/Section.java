@@ -61,4 +61,18 @@ public record Section(String title, List<Block> blocks, List<Section> parts) {
     all.addAll(Arrays.asList(more));
     return new Section(title, blocks, all);
   }
+
+  /**
+   * Title and size.
+   *
+   * @return for example {@code Pack (1 block, 2 parts)}
+   */
+  @Override
+  public String toString() {
+    return title + " (" + count(blocks, "block") + ", " + count(parts, "part") + ")";
+  }
+
+  private static String count(List<?> items, String what) {
+    return items.size() + " " + what + (items.size() == 1 ? "" : "s");
+  }
 }

@@ -245,4 +245,17 @@ class BlockTest {
     assertThat(CheckList.cells(open).subList(0, 4)).containsExactly("NOT CHECKED", "mass", "", "");
     assertThat(CheckList.cells(open)).hasSameSizeAs(CheckList.headings());
   }
+
+  @Test
+  void textsAreShort() {
+    DataTable table = DataTable.of("List", "a", "b").row("1", "2");
+    Section section = Section.of("Pack").with(table).withParts(Section.of("x"), Section.of("y"));
+    assertThat(section).hasToString("Pack (1 block, 2 parts)");
+    assertThat(new CalculationSheet("van", "bakery", List.of(section, Section.of("Checks"))))
+        .hasToString("van: Pack, Checks");
+    assertThat(table).hasToString("table \"List\", columns: 2, rows: 1");
+    assertThat(DataTable.of("", "a")).hasToString("table, columns: 1, rows: 0");
+    assertThat(new CheckList(List.of(CHECK))).hasToString("1 PASS");
+    assertThat(DRAWING).hasToString("drawing \"caption\"");
+  }
 }
