@@ -5,7 +5,8 @@ import org.chocosolver.solver.Solution;
 import org.chocosolver.solver.variables.IntVar;
 
 /**
- * The linear core by constraint programming: one model per pack, the best share so far as a bound.
+ * The linear core by constraint programming: one model per pack, which must beat the best share so
+ * far; nothing beats zero.
  */
 final class ChocoAllocation {
   /** Largest magnitude that a variable of this solver holds. */
@@ -17,7 +18,9 @@ final class ChocoAllocation {
   static double run(BayProblem problem) {
     double best = Double.POSITIVE_INFINITY;
     for (BayProblem.Pack pack : problem.packs) {
-      best = Math.min(best, solve(problem, pack, best));
+      if (best > 0) {
+        best = Math.min(best, solve(problem, pack, best));
+      }
     }
     return best;
   }
@@ -36,7 +39,7 @@ final class ChocoAllocation {
       side[b] = mass * (problem.left[b] / problem.grid.stepMm());
     }
     double step = problem.share(1, pack);
-    int most = (int) Math.min(MOST, best / step);
+    int most = (int) Math.min(MOST, Math.ceil(best / step - 1e-6) - 1);
     terms[bays] = model.intVar(-most, most, true);
     excess[bays] = -1;
     model.sum(count, "=", pack.modules()).post();
