@@ -19,4 +19,5 @@ module org.wattwright.core {
   exports org.wattwright.vehicle;
   exports org.wattwright.voltage;
   exports org.wattwright.layout;
+  exports org.wattwright.protection;
 }

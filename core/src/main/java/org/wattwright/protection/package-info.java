@@ -1,0 +1,15 @@
+/**
+ * Faults, fuses, contactors, pre-charge, discharge and isolation.
+ *
+ * <p>Imports: {@code units}, {@code internal}, {@code check}, {@code profile}, {@code battery},
+ * {@code conductor}, {@code voltage}. Missing data gives NOT_CHECKED and names the field. No
+ * parameter or result is null unless marked. All types but the builders are immutable and
+ * thread-safe.
+ *
+ * <p>The figures support, and never replace, local codes and licensed practice: a pack cannot be
+ * switched off inside, and an arc of direct current does not go out by itself.
+ */
+@NullMarked
+package org.wattwright.protection;
+
+import org.jspecify.annotations.NullMarked;
