@@ -1,7 +1,6 @@
 package org.wattwright.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.layout.AllocationPass.Aim;
@@ -19,6 +18,9 @@ final class AllocationRun {
 
   private final int wanted;
   private String stoppedAt = "";
+
+  /** What no allocation that is not covered yet can beat. */
+  private double leastOpen = Double.POSITIVE_INFINITY;
 
   AllocationRun(AllocationSpec spec) {
     this.spec = spec;
@@ -46,10 +48,15 @@ final class AllocationRun {
     BestLeaves nearest = new BestLeaves(LeafOrder.BY_DEVIATION, wanted);
     pass(aim(nearest, -1, ALL), BayTables.NONE_LIFTED, banded);
     if (effort.isStopped() || nearest.isEmpty() || !banded) {
-      double gap = effort.isStopped() && !nearest.isEmpty() ? nearest.first().deviation() : 0;
-      return outcome(nearest, gap);
+      return outcome(nearest, gap(nearest));
     }
     return outcome(bestWithinBand(nearest), 0);
+  }
+
+  private double gap(BestLeaves nearest) {
+    return effort.isStopped() && !nearest.isEmpty()
+        ? Math.max(0, nearest.first().deviation() - leastOpen)
+        : 0;
   }
 
   /**
@@ -92,43 +99,38 @@ final class AllocationRun {
     return best.isEmpty() || effort.isStopped() ? null : best.first();
   }
 
-  /** Over all packs; or until nothing can be nearer, if that is all that is asked. */
+  /**
+   * Over all packs that may hold anything better than the list; or until nothing can be nearer, if
+   * that is all that is asked.
+   */
   private void pass(Aim aim, int liftedBay, boolean untilExact) {
     effort.nextPass();
-    for (int option : largestFirst()) {
-      stoppedAt = spec.options().get(option).toString();
-      if ((untilExact && aim.best().isExact()) || !scan(option, aim, liftedBay)) {
+    for (PackScan scan : nearestFirst(aim, liftedBay)) {
+      stoppedAt = spec.options().get(scan.option()).toString();
+      leastOpen = scan.bound();
+      if ((untilExact && aim.best().isExact()) || scan.bound() > aim.allowed()) {
+        return;
+      }
+      if (!scan.run(spec, aim, effort)) {
         return;
       }
     }
+    leastOpen = Double.POSITIVE_INFINITY;
   }
 
-  /** The pack with most allocations is likeliest to hold one that narrows the search for others. */
-  private List<Integer> largestFirst() {
-    List<Integer> order = new ArrayList<>();
-    List<Long> sizes = new ArrayList<>();
-    for (int i = 0; i < spec.options().size(); i++) {
-      order.add(i);
-      sizes.add(limited.get(i).size());
+  private List<PackScan> nearestFirst(Aim aim, int liftedBay) {
+    List<PackScan> scans = new ArrayList<>();
+    for (int option = 0; option < limited.size(); option++) {
+      BayTables tables =
+          liftedBay == BayTables.NONE_LIFTED
+              ? limited.get(option)
+              : new BayTables(spec, spec.options().get(option), liftedBay);
+      if (tables.capacity() >= tables.units()) {
+        scans.add(new PackScan(option, tables, values(tables, aim.measure(), liftedBay), aim));
+      }
     }
-    order.sort(Comparator.comparing(sizes::get).reversed());
-    return order;
-  }
-
-  private boolean scan(int option, Aim aim, int liftedBay) {
-    BayTables tables =
-        liftedBay == BayTables.NONE_LIFTED
-            ? limited.get(option)
-            : new BayTables(spec, spec.options().get(option), liftedBay);
-    if (tables.capacity() < tables.units()) {
-      return true;
-    }
-    AllocationPass pass = new AllocationPass(spec, option, tables, aim);
-    List<LoadRule> rules = pass.rules();
-    AllocationScan.Question question =
-        new AllocationScan.Question(
-            values(tables, aim.measure(), liftedBay), rules, () -> tables.of(rules));
-    return new AllocationScan(tables, question, pass, effort).run();
+    scans.sort(PackScan.NEAREST_FIRST);
+    return scans;
   }
 
   private static long[][] values(BayTables tables, @Nullable LoadRule measure, int liftedBay) {
