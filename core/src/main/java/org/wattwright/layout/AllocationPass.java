@@ -32,6 +32,11 @@ final class AllocationPass implements AllocationScan.Visitor {
     double allowed() {
       return threshold < 0 ? best.worstDeviation() : threshold;
     }
+
+    /** Whether deviation alone is asked for, and the list holds none. */
+    boolean isDone() {
+      return threshold < 0 && linked && best.isExact();
+    }
   }
 
   AllocationPass(AllocationSpec spec, int optionIndex, BayTables tables, Aim aim) {
@@ -71,6 +76,11 @@ final class AllocationPass implements AllocationScan.Visitor {
   @Override
   public long high() {
     return high;
+  }
+
+  @Override
+  public boolean isDone() {
+    return aim.isDone();
   }
 
   @Override

@@ -44,10 +44,10 @@ final class AllocationRun {
   record Outcome(List<Leaf> leaves, long covered, boolean stopped, String at, double gap) {}
 
   Outcome run() {
-    boolean banded = spec.target() != null && spec.band() > 0;
     BestLeaves nearest = new BestLeaves(LeafOrder.BY_DEVIATION, wanted);
-    pass(aim(nearest, -1, ALL), BayTables.NONE_LIFTED, banded);
-    if (effort.isStopped() || nearest.isEmpty() || !banded) {
+    boolean all = pass(aim(nearest, -1, ALL), BayTables.NONE_LIFTED);
+    boolean settled = all && (spec.target() == null || spec.band() == 0);
+    if (effort.isStopped() || nearest.isEmpty() || settled) {
       return outcome(nearest, gap(nearest));
     }
     return outcome(bestWithinBand(nearest), 0);
@@ -69,7 +69,7 @@ final class AllocationRun {
     int bays = spec.bays().size();
     for (int used = 1; used <= bays && !effort.isStopped() && !best.isFull(); used++) {
       BestLeaves few = new BestLeaves(new LeafOrder(threshold), wanted);
-      pass(aim(few, threshold, used), BayTables.NONE_LIFTED, false);
+      pass(aim(few, threshold, used), BayTables.NONE_LIFTED);
       few.leaves().stream().filter(leaf -> leaf.deviation() <= threshold).forEach(best::offer);
     }
     nearest.leaves().forEach(best::offer);
@@ -88,34 +88,35 @@ final class AllocationRun {
   /** The allocation that misses a rule by least and keeps all others. */
   @Nullable Leaf nearestBeyond(LoadRule rule, int liftedBay) {
     BestLeaves best = new BestLeaves(LeafOrder.BY_DEVIATION, 1);
-    pass(new Aim(rule, best, -1, ALL, true), liftedBay, false);
+    pass(new Aim(rule, best, -1, ALL, true), liftedBay);
     return best.isEmpty() || effort.isStopped() ? null : best.first();
   }
 
   /** The best allocation whose bays need not be linked. */
   @Nullable Leaf unlinked() {
     BestLeaves best = new BestLeaves(LeafOrder.BY_DEVIATION, 1);
-    pass(new Aim(spec.target(), best, -1, ALL, false), BayTables.NONE_LIFTED, false);
+    pass(new Aim(spec.target(), best, -1, ALL, false), BayTables.NONE_LIFTED);
     return best.isEmpty() || effort.isStopped() ? null : best.first();
   }
 
   /**
-   * Over all packs that may hold anything better than the list; or until nothing can be nearer, if
-   * that is all that is asked.
+   * Over all packs that may hold anything better than the list, until nothing can be nearer.
+   *
+   * @return whether ties of deviation are broken too
    */
-  private void pass(Aim aim, int liftedBay, boolean untilExact) {
+  private boolean pass(Aim aim, int liftedBay) {
     effort.nextPass();
     for (PackScan scan : nearestFirst(aim, liftedBay)) {
       stoppedAt = spec.options().get(scan.option()).toString();
       leastOpen = scan.bound();
-      if ((untilExact && aim.best().isExact()) || scan.bound() > aim.allowed()) {
-        return;
+      if (scan.bound() > aim.allowed()) {
+        return true;
       }
-      if (!scan.run(spec, aim, effort)) {
-        return;
+      if (!scan.run(spec, aim, effort) || aim.isDone()) {
+        return false;
       }
     }
-    leastOpen = Double.POSITIVE_INFINITY;
+    return true;
   }
 
   private List<PackScan> nearestFirst(Aim aim, int liftedBay) {
