@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wattwright.testing.Generator;
@@ -24,7 +23,7 @@ class GeneralSolverOracleTest {
 
   /** All instances were put to both solvers, and enough of them have an answer. */
   @AfterAll
-  static void countsAreSaid(TestReporter reporter) {
+  static void countsAreSaid() {
     String counts =
         String.format(
             Locale.ROOT,
@@ -34,7 +33,7 @@ class GeneralSolverOracleTest {
             solvable,
             unsolvable,
             banded);
-    reporter.publishEntry("general solvers", counts);
+    System.out.println(counts);
     if (Long.getLong("wattwright.seed") == null) {
       assertThat(solvable + unsolvable).isEqualTo(200);
       assertThat(solvable).isGreaterThan(100);
