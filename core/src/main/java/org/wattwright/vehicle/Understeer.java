@@ -152,8 +152,24 @@ public final class Understeer implements Serializable {
   }
 
   private Quantity<Speed> speed() {
+    return Kind.SPEED.ofSi(speedMs(Recorder.OFF));
+  }
+
+  private double speedMs(Recorder recorder) {
     double speedMs = Math.sqrt(stance.gravity() * stance.wheelbaseM() / Math.abs(gradientRad));
-    return Kind.SPEED.ofSi(speedMs);
+    if (recorder.isOn()) {
+      boolean under = gradientRad > 0;
+      recorder
+          .step(under ? "V_ch" : "V_cr", under ? "characteristic speed" : "critical speed")
+          .formula(under ? "√(g·L/K)" : "√(-g·L/K)")
+          .with("g", stance.gravity(), METRE_PER_SECOND_SQUARED)
+          .with("L", stance.wheelbaseM(), METRE)
+          .with("K", gradientRad, DEGREE)
+          .basis(basis())
+          .source(GILLESPIE)
+          .gives(speedMs, KILOMETRE_PER_HOUR);
+    }
+    return speedMs;
   }
 
   /**
@@ -207,8 +223,24 @@ public final class Understeer implements Serializable {
    * @return positive for understeer
    */
   public double staticMargin() {
+    return staticMargin(Recorder.OFF);
+  }
+
+  private double staticMargin(Recorder recorder) {
     double cr = rear.axleNPerRad();
-    return cr / (front.axleNPerRad() + cr) - stance.share(Axle.REAR);
+    double margin = cr / (front.axleNPerRad() + cr) - stance.share(Axle.REAR);
+    if (recorder.isOn()) {
+      recorder
+          .step("s_m", "static margin: neutral steer point behind the centre of gravity, over L")
+          .formula("C_r/(C_f + C_r) - ψ")
+          .with("C_r", cr, NEWTON)
+          .with("C_f", front.axleNPerRad(), NEWTON)
+          .with("ψ", Figure.share(stance.share(Axle.REAR)))
+          .basis(basis())
+          .source(GILLESPIE)
+          .gives(Figure.share(margin));
+    }
+    return margin;
   }
 
   /**
@@ -237,13 +269,17 @@ public final class Understeer implements Serializable {
   }
 
   /**
-   * The working.
+   * The working: gradient, characteristic or critical speed, static margin.
    *
    * @return the worksheet
    */
   public Worksheet worksheet() {
     Worksheet.Recording recording = Worksheet.record("Understeer gradient");
     gradient(recording);
+    if (gradientRad != 0) {
+      speedMs(recording);
+    }
+    staticMargin(recording);
     return recording.toWorksheet();
   }
 

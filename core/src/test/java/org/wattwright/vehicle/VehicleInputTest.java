@@ -115,7 +115,7 @@ class VehicleInputTest {
                     .frontRollStiffness(Given.measured(newtonMetresPerDegree(0), "test"))
                     .rearRollStiffness(Given.measured(newtonMetresPerDegree(0), "test"))
                     .build(),
-            "WeighedVehicle.frontRollStiffness + rearRollStiffness must be > 0 N·m/rad, but was 0.0 N·m/rad"),
+            "WeighedVehicle.frontRollStiffness + rearRollStiffness must be > 0 N·m/rad, but was 0 N·m/rad"),
         bad(
             () -> Seating.driverAt(PLACE).row("bench", 0, PLACE),
             "Seating.row bench.passengers must be ≥ 1, but was 0"),
