@@ -8,8 +8,10 @@ import static org.wattwright.units.WorkshopUnits.METRE_PER_SECOND_SQUARED;
 import static org.wattwright.units.WorkshopUnits.NEWTON;
 
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Angle;
@@ -244,8 +246,23 @@ public final class Understeer implements Serializable {
   }
 
   /**
+   * The handlings between which the truth lies when a stiffness is an estimate with a band: least
+   * understeer (stiff front, soft rear axle) first.
+   *
+   * @return this one alone if no stiffness has a band; else two
+   */
+  public List<Understeer> extremes() {
+    if (!front.hasBand() && !rear.hasBand()) {
+      return List.of(this);
+    }
+    return List.of(
+        new Understeer(stance, front.end(1), rear.end(-1)),
+        new Understeer(stance, front.end(-1), rear.end(1)));
+  }
+
+  /**
    * Critical speed against the top speed; passes without one, at best with caution if the stiffness
-   * is estimated.
+   * is estimated. Of an estimate with a band the end with the least understeer decides.
    *
    * @param topSpeed of the converted vehicle, &gt; 0 km/h
    * @return the check {@code handling.speed.critical}
@@ -253,19 +270,32 @@ public final class Understeer implements Serializable {
    */
   public Check check(Quantity<Speed> topSpeed) {
     Require.quantity("Understeer.topSpeed", topSpeed, KILOMETRE_PER_HOUR).positive();
+    Understeer least = extremes().get(0);
     CheckBuilder check =
         Check.named("handling.speed.critical", "critical speed above top speed")
             .source(GILLESPIE)
             .basis(basis())
             .safety()
-            .note(basis() == Basis.ESTIMATED ? "low confidence: estimated stiffness" : "");
-    return criticalSpeed()
+            .note(note());
+    return least
+        .criticalSpeed()
         .map(
             critical ->
                 check.atLeast(
                     Figure.of(critical, KILOMETRE_PER_HOUR),
                     Figure.of(topSpeed, KILOMETRE_PER_HOUR)))
         .orElseGet(() -> check.holds(true));
+  }
+
+  private String note() {
+    if (basis() != Basis.ESTIMATED) {
+      return "";
+    }
+    String band =
+        extremes().stream()
+            .map(end -> Figure.of(end.gradientPerG(), Kind.ANGLE).toString())
+            .collect(Collectors.joining(" to "));
+    return "low confidence: estimated; understeer gradient per g " + band;
   }
 
   /**
