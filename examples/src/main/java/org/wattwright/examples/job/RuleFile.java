@@ -17,7 +17,10 @@ import org.wattwright.vehicle.KerbMassRule;
 import org.wattwright.vehicle.RuleSet;
 import org.wattwright.vehicle.VehicleRule;
 
-/** Reads {@code rules.csv}: the limits of an authority on conversions, as data. May be missing. */
+/**
+ * Reads {@code rules.csv}: the limits of an authority on conversions, as data, each clause with its
+ * own source. May be missing.
+ */
 final class RuleFile {
   private RuleFile() {}
 
@@ -33,23 +36,25 @@ final class RuleFile {
     }
   }
 
-  private record Row(String name, String source, VehicleRule rule) {}
+  private record Clause(String ruleSet, String source) {}
+
+  private record Row(Clause clause, VehicleRule rule) {}
 
   static List<RuleSet> read(Path folder) {
     Path file = folder.resolve("rules.csv");
     if (!Files.exists(file)) {
       return List.of();
     }
-    Map<String, List<Row>> byName = new LinkedHashMap<>();
+    Map<Clause, List<Row>> byClause = new LinkedHashMap<>();
     for (Row row : CsvTable.read(file).map(RuleFile::row)) {
-      byName.computeIfAbsent(row.name(), name -> new ArrayList<>()).add(row);
+      byClause.computeIfAbsent(row.clause(), clause -> new ArrayList<>()).add(row);
     }
-    return byName.entrySet().stream()
+    return byClause.entrySet().stream()
         .map(
             set ->
                 new RuleSet(
-                    set.getKey(),
-                    Source.standard(set.getKey(), set.getValue().get(0).source()),
+                    set.getKey().ruleSet(),
+                    Source.standard(set.getKey().ruleSet(), set.getKey().source()),
                     set.getValue().stream().map(Row::rule).toList()))
         .toList();
   }
@@ -72,6 +77,6 @@ final class RuleFile {
                       case AXLE_SHARE_SHIFT -> new AxleShareShiftRule(most);
                       case AXLE_LOAD_RISE -> new AxleLoadRiseRule(axle.orElse(Axle.FRONT), most);
                     });
-    return new Row(row.field("rule set").text(), row.field("source").text(), rule);
+    return new Row(new Clause(row.field("rule set").text(), row.field("source").text()), rule);
   }
 }
