@@ -1,0 +1,32 @@
+package org.wattwright.protection;
+
+/**
+ * What parts cost by the objective: two sums, the first of which decides, each with the number of
+ * parts of which it is unknown. Whole numbers, so that the order of adding never matters.
+ */
+record PartCost(long unknownFirst, long first, long unknownSecond, long second)
+    implements Comparable<PartCost> {
+  static final PartCost NOTHING = new PartCost(0, 0, 0, 0);
+
+  PartCost plus(PartCost other) {
+    return new PartCost(
+        unknownFirst + other.unknownFirst,
+        first + other.first,
+        unknownSecond + other.unknownSecond,
+        second + other.second);
+  }
+
+  @Override
+  public int compareTo(PartCost other) {
+    int byUnknown = Long.compare(unknownFirst, other.unknownFirst);
+    if (byUnknown != 0) {
+      return byUnknown;
+    }
+    int byFirst = Long.compare(first, other.first);
+    if (byFirst != 0) {
+      return byFirst;
+    }
+    int bySecondUnknown = Long.compare(unknownSecond, other.unknownSecond);
+    return bySecondUnknown != 0 ? bySecondUnknown : Long.compare(second, other.second);
+  }
+}
