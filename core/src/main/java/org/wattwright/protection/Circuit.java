@@ -9,6 +9,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCapacitance;
 import javax.measure.quantity.ElectricCurrent;
+import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -59,6 +60,9 @@ public final class Circuit implements Serializable {
   private final boolean isSwitched;
   private final boolean isPrecharged;
   private final boolean hasServiceDisconnect;
+  private final @Nullable Double disconnectV;
+  private final @Nullable CircuitSupply supply;
+  private final List<CircuitSupply> segments;
   private final boolean isFedBackwards;
   private final @Nullable OvercurrentTrip trip;
   private final @Nullable Double capacitanceF;
@@ -85,6 +89,9 @@ public final class Circuit implements Serializable {
     isSwitched = builder.isSwitched;
     isPrecharged = builder.isPrecharged;
     hasServiceDisconnect = builder.hasServiceDisconnect;
+    disconnectV = builder.disconnectV;
+    supply = builder.supply;
+    segments = builder.segments;
     isFedBackwards = builder.isFedBackwards;
     trip = builder.trip;
     capacitanceF = builder.capacitanceF;
@@ -254,6 +261,33 @@ public final class Circuit implements Serializable {
    */
   public boolean hasServiceDisconnect() {
     return hasServiceDisconnect;
+  }
+
+  /**
+   * Rated voltage of its service disconnect.
+   *
+   * @return empty without one, or if it is not known
+   */
+  public Optional<Quantity<ElectricPotential>> serviceDisconnectVoltage() {
+    return Optional.ofNullable(disconnectV).map(Kind.VOLTAGE::ofSi);
+  }
+
+  /**
+   * What feeds it, where it is not the supply of the whole design.
+   *
+   * @return empty for that supply
+   */
+  public Optional<CircuitSupply> supply() {
+    return Optional.ofNullable(supply);
+  }
+
+  /**
+   * Segments of a split battery whose own fault its devices must also clear.
+   *
+   * @return empty if the battery is not split
+   */
+  public List<CircuitSupply> segments() {
+    return segments;
   }
 
   /**

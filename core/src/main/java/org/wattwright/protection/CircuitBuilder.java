@@ -45,7 +45,10 @@ public final class CircuitBuilder {
   boolean isFused = true;
   boolean isSwitched;
   boolean isPrecharged;
+  @Nullable Double disconnectV;
   boolean hasServiceDisconnect;
+  @Nullable CircuitSupply supply;
+  List<CircuitSupply> segments = List.of();
   boolean isFedBackwards;
   @Nullable OvercurrentTrip trip;
   @Nullable Double capacitanceF;
@@ -71,6 +74,29 @@ public final class CircuitBuilder {
    */
   public CircuitBuilder fedFrom(Circuit value) {
     upstream = Objects.requireNonNull(value, "upstream");
+    return this;
+  }
+
+  /**
+   * What feeds this circuit and those behind it, where it is not the supply of the whole design.
+   *
+   * @param value such as the low-voltage battery
+   * @return this builder
+   */
+  public CircuitBuilder suppliedBy(CircuitSupply value) {
+    supply = Objects.requireNonNull(value, "supply");
+    return this;
+  }
+
+  /**
+   * Segments of a split battery whose own fault this circuit's devices must also clear; besides,
+   * each device sees the whole voltage if it opens first.
+   *
+   * @param value each segment on its own
+   * @return this builder
+   */
+  public CircuitBuilder segments(List<CircuitSupply> value) {
+    segments = List.copyOf(value);
     return this;
   }
 
@@ -252,6 +278,19 @@ public final class CircuitBuilder {
    * @return this builder
    */
   public CircuitBuilder withServiceDisconnect() {
+    hasServiceDisconnect = true;
+    return this;
+  }
+
+  /**
+   * Has a service disconnect in series.
+   *
+   * @param rated its rated direct voltage, &gt; 0 V
+   * @return this builder
+   * @throws InvalidInputException if not positive
+   */
+  public CircuitBuilder withServiceDisconnect(Quantity<ElectricPotential> rated) {
+    disconnectV = Require.quantity(field("serviceDisconnect"), rated, VOLT).positive();
     hasServiceDisconnect = true;
     return this;
   }

@@ -19,12 +19,15 @@ final class CoverKernel {
   private record Pair(Object first, @Nullable Object second) {
     @Override
     public boolean equals(@Nullable Object other) {
-      return other instanceof Pair that && first == that.first && second == that.second;
+      return other instanceof Pair that
+          && first == that.first
+          && (second == that.second || (second instanceof Double && second.equals(that.second)));
     }
 
     @Override
     public int hashCode() {
-      return 31 * System.identityHashCode(first) + System.identityHashCode(second);
+      int own = second instanceof Double ? second.hashCode() : System.identityHashCode(second);
+      return 31 * System.identityHashCode(first) + own;
     }
   }
 
@@ -70,6 +73,12 @@ final class CoverKernel {
           new Condition(
               CoverShortfall.FUSE_SLOWER_THAN_CONTACTOR,
               known.computeIfAbsent(new Pair(fuse, contactor), p -> contactor.bears(clearing))));
+      if (trip != null) {
+        conditions.add(
+            new Condition(
+                CoverShortfall.CONTACTOR_OPENS_FIRST,
+                CurrentRanges.of(0, contactor.breakA()).or(quicker(fuse, trip.delayS()))));
+      }
     }
     return conditions;
   }
@@ -107,14 +116,16 @@ final class CoverKernel {
     return contactor == null ? delayS : delayS + contactor.openingS();
   }
 
+  private CurrentRanges quicker(FuseLine fuse, double timeS) {
+    return known.computeIfAbsent(new Pair(fuse, timeS), pair -> fuse.clearing().atMost(timeS));
+  }
+
   /** Currents that are dealt with, and within a time. */
   CurrentRanges clearedWithin(
       double timeS, CoverRules rules, @Nullable FuseLine fuse, @Nullable SwitchLine contactor) {
     CurrentRanges cleared = CurrentRanges.NONE;
     if (fuse != null) {
-      CurrentRanges fast =
-          known.computeIfAbsent(new Pair(fuse, null), pair -> fuse.clearing().atMost(timeS));
-      cleared = fast.and(CoverRules.all(rules.fuse()));
+      cleared = quicker(fuse, timeS).and(CoverRules.all(rules.fuse()));
     }
     return tripS(contactor) <= timeS ? cleared.or(CoverRules.all(rules.trip())) : cleared;
   }

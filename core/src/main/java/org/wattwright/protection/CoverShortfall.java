@@ -14,6 +14,8 @@ public enum CoverShortfall {
   FUSE_SLOWER_THAN_CABLE("fuse slower than the cable bears"),
   /** The contactor is overloaded before the fuse has cleared. */
   FUSE_SLOWER_THAN_CONTACTOR("fuse slower than the contactor bears"),
+  /** The trip opens the contactor, above what it may break, before the fuse has cleared. */
+  CONTACTOR_OPENS_FIRST("contactor opens first, above what it may break"),
   /** No setting opens the circuit. */
   NO_TRIP("no trip"),
   /** The setting does not answer yet. */

@@ -1,13 +1,102 @@
 package org.wattwright.protection;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Basis;
+import org.wattwright.units.Kind;
+
 /**
- * A fuse as the search sees it, in SI.
+ * A fuse at a voltage as the search sees it, in SI.
+ *
+ * <p>The curve is asked of {@link ClearingSolver} at every current where it bends or jumps. Between
+ * them it is straight on log–log paper, or bows below the chord where arcing is added to melting, so
+ * that the chord lies on the safe side. Times are virtual, I²t by I², as the cable's are.
  *
  * @param clearing longest clearing time against prospective current, as far as it is known
  * @param minimumBreakingA least current that it may break
  * @param breakingA highest current that it may break
  */
 record FuseLine(TimeCurve clearing, double minimumBreakingA, double breakingA) {
+  /** A step is asked for on both sides, this far apart. */
+  private static final double BESIDE = 1e-12;
+
+  /** The fuse at a voltage; null if nothing is known of its clearing. */
+  static @Nullable FuseLine of(Fuse fuse, double voltageV) {
+    FuseData data = fuse.data();
+    Double breakingA = data.breakingCapacityA();
+    if (breakingA == null) {
+      return null;
+    }
+    double minimumA = data.minimumBreakingA() == null ? 0 : data.minimumBreakingA();
+    ClearingSolver solver = new ClearingSolver(data, voltageV);
+    double[] atA = asked(data, minimumA, breakingA);
+    double[] currentsA = new double[atA.length];
+    double[] timesS = new double[atA.length];
+    int size = 0;
+    for (double currentA : atA) {
+      double totalA2S = letThroughA2S(solver, voltageV, currentA);
+      if (totalA2S > 0) {
+        currentsA[size] = currentA;
+        timesS[size++] = totalA2S / (currentA * currentA);
+      } else {
+        // Only the upper stretch counts where the data sheet is silent in between.
+        size = 0;
+      }
+    }
+    return size < 2
+        ? null
+        : new FuseLine(
+            TimeCurve.of(Arrays.copyOf(currentsA, size), Arrays.copyOf(timesS, size)),
+            minimumA,
+            breakingA);
+  }
+
+  /** I²t let through in a loop without inductance; 0 if it is not cleared or not known. */
+  private static double letThroughA2S(ClearingSolver solver, double voltageV, double currentA) {
+    FaultCurrent.Loop loop = new FaultCurrent.Loop(voltageV, voltageV / currentA, 0);
+    return solver.solve(new FaultCurrent(loop, Basis.DATA_SHEET, List.of()))
+            instanceof Clearing.Cleared cleared
+        ? Kind.JOULE_INTEGRAL.siValueOf(cleared.letThrough())
+        : 0;
+  }
+
+  /** Where the curve may bend or jump, up to the breaking capacity. */
+  private static double[] asked(FuseData data, double minimumA, double breakingA) {
+    TreeSet<Double> asked = new TreeSet<>();
+    asked.add(minimumA * (1 + BESIDE));
+    for (double bendA : new Melting(data).bendsA()) {
+      addBeside(asked, bendA);
+    }
+    TimeCurrentCurve melting = data.preArcing();
+    if (melting != null && melting.table().coversInverse(ClearingSolver.ARCING_COUNTS_BELOW_S)) {
+      addBeside(
+          asked,
+          melting.table().inverseAt(ClearingSolver.ARCING_COUNTS_BELOW_S) * melting.band());
+    }
+    TimeCurrentCurve total = data.total();
+    for (int i = 0; total != null && i < total.table().size(); i++) {
+      addBeside(asked, total.table().x(i) * total.band());
+    }
+    Double meltA2S = data.preArcingA2S();
+    if (meltA2S != null) {
+      addBeside(asked, Math.sqrt(meltA2S / Melting.ADIABATIC_S));
+    }
+    // The prospective current is taken from a voltage and a resistance: stay below the capacity.
+    double lastA = breakingA * (1 - BESIDE);
+    asked.add(lastA);
+    return asked.subSet(Math.max(minimumA, Double.MIN_NORMAL), true, lastA, true).stream()
+        .mapToDouble(Double::doubleValue)
+        .toArray();
+  }
+
+  private static void addBeside(Set<Double> asked, double currentA) {
+    asked.add(currentA * (1 - BESIDE));
+    asked.add(currentA * (1 + BESIDE));
+  }
+
   /** Currents of which the curve says something and that the fuse may break. */
   CurrentRanges breaks() {
     return CurrentRanges.of(
