@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
+import org.wattwright.units.Kind;
 
 /**
  * One comparison with a limit: what, actual, limit, margin, source, basis and verdict.
@@ -197,6 +198,23 @@ public final class Check implements Serializable {
    */
   public Optional<Figure> margin() {
     return Optional.ofNullable(margin);
+  }
+
+  /**
+   * Share of the limit that is used; above 1 the limit is broken.
+   *
+   * @return actual by limit, or limit by actual where it must be reached; empty for a statement and
+   *     for temperatures, whose zero means nothing
+   */
+  public Optional<Double> use() {
+    Figure of = actual;
+    Figure to = limit;
+    if (of == null || to == null || of.kind() == Kind.TEMPERATURE) {
+      return Optional.empty();
+    }
+    double share =
+        relation == Relation.AT_LEAST ? to.value() / of.value() : of.value() / to.value();
+    return Double.isNaN(share) ? Optional.empty() : Optional.of(share);
   }
 
   /**

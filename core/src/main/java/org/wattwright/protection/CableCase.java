@@ -30,11 +30,15 @@ import org.wattwright.units.Price;
  * needs to know of it. Not thread-safe: the withstand is worked out when first asked for.
  */
 final class CableCase {
+  /** Coldest cable at which the most current flows; common practice. */
+  private static final double COLD_C = -20;
+
   private final Circuit circuit;
   private final SizingLine line;
   private final CircuitPart part;
   private final ConductorRun run;
   private final double loopOhm;
+  private final double leastLoopOhm;
   private final @Nullable Quantity<Temperature> operating;
   private @Nullable CableWithstand withstand;
 
@@ -49,6 +53,8 @@ final class CableCase {
     this.loopOhm =
         Kind.RESISTANCE.siValueOf(
             run.expectedResistanceAt(line.cable().temperatureLimit()).high());
+    this.leastLoopOhm =
+        Kind.RESISTANCE.siValueOf(run.expectedResistanceAt(CELSIUS.of(COLD_C)).low());
     this.part = part();
     this.operating = operating();
   }
@@ -132,6 +138,11 @@ final class CableCase {
   /** Most that cable and joints have: the cable at its limit, the joints at the high end. */
   double loopOhm() {
     return loopOhm;
+  }
+
+  /** Least that cable and joints have, cold. */
+  double leastLoopOhm() {
+    return leastLoopOhm;
   }
 
   Optional<Quantity<Temperature>> operatingTemperature() {

@@ -139,9 +139,9 @@ public final class CableWithstand {
   private static TimeCurve curve(double ampacityA, double withstandA2S, Overload overload) {
     double[] currentsA = new double[2 * SAMPLES + 6];
     double[] timesS = new double[2 * SAMPLES + 6];
-    int size = overloadPoints(ampacityA, overload, currentsA, timesS);
-    double fromA = size == 0 ? ampacityA : currentsA[size - 1];
     double kneeA = Math.sqrt(withstandA2S / LONGEST_ADIABATIC_S);
+    int size = overloadPoints(ampacityA, kneeA, overload, currentsA, timesS);
+    double fromA = size == 0 ? ampacityA : currentsA[size - 1];
     if (fromA < kneeA) {
       currentsA[size] = fromA;
       timesS[size++] = LONGEST_ADIABATIC_S;
@@ -156,9 +156,12 @@ public final class CableWithstand {
     return TimeCurve.of(Arrays.copyOf(currentsA, size), Arrays.copyOf(timesS, size));
   }
 
-  /** Points while the overload takes 5 s or longer; a step at each current worked out. */
+  /**
+   * Points while the overload takes 5 s or longer, up to the current that a short circuit may have
+   * for 5 s; a step at each current worked out.
+   */
   private static int overloadPoints(
-      double ampacityA, Overload overload, double[] currentsA, double[] timesS) {
+      double ampacityA, double kneeA, Overload overload, double[] currentsA, double[] timesS) {
     double lastA = Math.sqrt(overload.adiabaticA2S() / LONGEST_ADIABATIC_S);
     double lastExcess = lastA / ampacityA - 1;
     if (!(lastExcess > FIRST_EXCESS)) {
@@ -171,7 +174,8 @@ public final class CableWithstand {
     for (int i = 0; i < SAMPLES; i++) {
       double toA = ampacityA * (1 + excess);
       double neededA2S = Math.min(overload.timeS(toA), LONGEST_S) * toA * toA;
-      double endA = Math.min(toA, Math.sqrt(neededA2S / LONGEST_ADIABATIC_S));
+      double lastingA = Math.min(kneeA, Math.sqrt(neededA2S / LONGEST_ADIABATIC_S));
+      double endA = Math.min(toA, lastingA);
       if (endA > fromA) {
         currentsA[size] = fromA;
         timesS[size++] = neededA2S / (fromA * fromA);

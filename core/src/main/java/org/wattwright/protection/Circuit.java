@@ -59,7 +59,6 @@ public final class Circuit implements Serializable {
   private final boolean isFused;
   private final boolean isSwitched;
   private final boolean isPrecharged;
-  private final boolean hasServiceDisconnect;
   private final @Nullable Double disconnectV;
   private final @Nullable CircuitSupply supply;
   private final List<CircuitSupply> segments;
@@ -88,7 +87,6 @@ public final class Circuit implements Serializable {
     isFused = builder.isFused;
     isSwitched = builder.isSwitched;
     isPrecharged = builder.isPrecharged;
-    hasServiceDisconnect = builder.hasServiceDisconnect;
     disconnectV = builder.disconnectV;
     supply = builder.supply;
     segments = builder.segments;
@@ -255,18 +253,9 @@ public final class Circuit implements Serializable {
   }
 
   /**
-   * Whether a service disconnect lies in it.
-   *
-   * @return true if there is one
-   */
-  public boolean hasServiceDisconnect() {
-    return hasServiceDisconnect;
-  }
-
-  /**
    * Rated voltage of its service disconnect.
    *
-   * @return empty without one, or if it is not known
+   * @return empty without one
    */
   public Optional<Quantity<ElectricPotential>> serviceDisconnectVoltage() {
     return Optional.ofNullable(disconnectV).map(Kind.VOLTAGE::ofSi);
@@ -355,6 +344,9 @@ public final class Circuit implements Serializable {
         missing, "continuousCurrent or profile", continuousA != null ? continuousA : profile);
     addIfMissing(missing, "length", outM);
     addIfMissing(missing, "installation", installation);
+    if (!role.isFedByTractionBattery() && supply == null && upstream == null) {
+      addIfMissing(missing, "currentLimit or supply", limitA);
+    }
     if (isPrecharged || isFedBackwards) {
       addIfMissing(missing, "loadCapacitance", capacitanceF);
     }

@@ -46,7 +46,6 @@ public final class CircuitBuilder {
   boolean isSwitched;
   boolean isPrecharged;
   @Nullable Double disconnectV;
-  boolean hasServiceDisconnect;
   @Nullable CircuitSupply supply;
   List<CircuitSupply> segments = List.of();
   boolean isFedBackwards;
@@ -273,16 +272,6 @@ public final class CircuitBuilder {
   }
 
   /**
-   * Has a service disconnect in series, which is rated as the other series devices are.
-   *
-   * @return this builder
-   */
-  public CircuitBuilder withServiceDisconnect() {
-    hasServiceDisconnect = true;
-    return this;
-  }
-
-  /**
    * Has a service disconnect in series.
    *
    * @param rated its rated direct voltage, &gt; 0 V
@@ -291,7 +280,6 @@ public final class CircuitBuilder {
    */
   public CircuitBuilder withServiceDisconnect(Quantity<ElectricPotential> rated) {
     disconnectV = Require.quantity(field("serviceDisconnect"), rated, VOLT).positive();
-    hasServiceDisconnect = true;
     return this;
   }
 

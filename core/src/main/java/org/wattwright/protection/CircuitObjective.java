@@ -64,13 +64,13 @@ public final class CircuitObjective {
     long[] mass = amount(part.massKg(), MICROGRAMS);
     if (isOwn) {
       double figure = Require.between("CircuitObjective " + name, own.applyAsDouble(part), 0, 1e9);
-      return new PartCost(0, Math.round(figure * PER_UNIT), mass[0], mass[1]);
+      return new PartCost(0, 0, Math.round(figure * PER_UNIT), mass[0], mass[1]);
     }
     Price price = part.priceOrNull();
     long[] money = amount(price == null ? null : price.amount().doubleValue(), PER_UNIT);
     return isPriceFirst
-        ? new PartCost(money[0], money[1], mass[0], mass[1])
-        : new PartCost(mass[0], mass[1], money[0], money[1]);
+        ? new PartCost(0, money[0], money[1], mass[0], mass[1])
+        : new PartCost(0, mass[0], mass[1], money[0], money[1]);
   }
 
   private static long[] amount(@Nullable Double value, double scale) {

@@ -14,6 +14,7 @@ import org.wattwright.protection.CoverRules.Condition;
 final class CoverKernel {
   private final @Nullable OvercurrentTrip trip;
   private final boolean isSourceLimited;
+  private final double riseS;
   private final Map<Pair, CurrentRanges> known = new HashMap<>();
 
   private record Pair(Object first, @Nullable Object second) {
@@ -31,7 +32,13 @@ final class CoverKernel {
     }
   }
 
-  CoverKernel(Circuit circuit) {
+  /**
+   * The kernel of one circuit.
+   *
+   * @param riseS by how much the rise of the current may delay what a virtual time says
+   */
+  CoverKernel(Circuit circuit, double riseS) {
+    this.riseS = riseS;
     this.trip = circuit.tripOrNull();
     this.isSourceLimited = circuit.currentLimit().isPresent();
   }
@@ -77,7 +84,7 @@ final class CoverKernel {
         conditions.add(
             new Condition(
                 CoverShortfall.CONTACTOR_OPENS_FIRST,
-                CurrentRanges.of(0, contactor.breakA()).or(quicker(fuse, trip.delayS()))));
+                CurrentRanges.of(0, contactor.breakA()).or(quicker(fuse, trip.delayS() - riseS))));
       }
     }
     return conditions;
@@ -117,6 +124,9 @@ final class CoverKernel {
   }
 
   private CurrentRanges quicker(FuseLine fuse, double timeS) {
+    if (!(timeS > 0)) {
+      return CurrentRanges.NONE;
+    }
     return known.computeIfAbsent(new Pair(fuse, timeS), pair -> fuse.clearing().atMost(timeS));
   }
 
@@ -125,7 +135,7 @@ final class CoverKernel {
       double timeS, CoverRules rules, @Nullable FuseLine fuse, @Nullable SwitchLine contactor) {
     CurrentRanges cleared = CurrentRanges.NONE;
     if (fuse != null) {
-      cleared = quicker(fuse, timeS).and(CoverRules.all(rules.fuse()));
+      cleared = quicker(fuse, timeS - riseS).and(CoverRules.all(rules.fuse()));
     }
     return tripS(contactor) <= timeS ? cleared.or(CoverRules.all(rules.trip())) : cleared;
   }

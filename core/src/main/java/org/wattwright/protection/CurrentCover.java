@@ -8,6 +8,7 @@ import java.util.NavigableSet;
 import java.util.TreeSet;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Source;
@@ -28,12 +29,19 @@ public final class CurrentCover {
   private final double fromA;
   private final double toA;
   private final List<CoverBand> bands;
+  private final Basis basis;
 
-  private CurrentCover(String circuit, double fromA, double toA, List<CoverBand> bands) {
+  private CurrentCover(String circuit, double fromA, double toA, List<CoverBand> bands, Basis basis) {
+    this.basis = basis;
     this.circuit = circuit;
     this.fromA = fromA;
     this.toA = toA;
     this.bands = List.copyOf(bands);
+  }
+
+  /** The same cover, said to rest on something. */
+  CurrentCover restingOn(Basis value) {
+    return new CurrentCover(circuit, fromA, toA, bands, value);
   }
 
   static CurrentCover of(String circuit, double fromA, double toA, CoverRules rules) {
@@ -49,7 +57,7 @@ public final class CurrentCover {
           by == CoverBand.By.NOTHING ? rules.shortfallsAt(midA) : List.of();
       add(bands, new CoverBand(AMPERE.of(cuts[i]), AMPERE.of(cuts[i + 1]), by, shortfalls));
     }
-    return new CurrentCover(circuit, fromA, toA, bands);
+    return new CurrentCover(circuit, fromA, toA, bands, Basis.DATA_SHEET);
   }
 
   /** A band, joined to the last one if the same deals with it. */
@@ -145,6 +153,7 @@ public final class CurrentCover {
                 "protection.current-cover",
                 "currents of " + circuit + " from " + from() + " to " + to() + " dealt with")
             .source(Source.standard("IEC 60364-4-43", "433 and 434"))
+            .basis(basis)
             .safety();
     List<String> gaps = gaps().stream().map(CoverBand::toString).toList();
     return check.note(String.join("; ", gaps)).holds(gaps.isEmpty());

@@ -32,7 +32,7 @@ record FuseLine(TimeCurve clearing, double minimumBreakingA, double breakingA) {
     }
     double minimumA = data.minimumBreakingA() == null ? 0 : data.minimumBreakingA();
     ClearingSolver solver = new ClearingSolver(data, voltageV);
-    double[] atA = asked(data, minimumA, breakingA);
+    double[] atA = asked(solver, data, minimumA, breakingA);
     double[] currentsA = new double[atA.length];
     double[] timesS = new double[atA.length];
     int size = 0;
@@ -64,31 +64,21 @@ record FuseLine(TimeCurve clearing, double minimumBreakingA, double breakingA) {
   }
 
   /** Where the curve may bend or jump, up to the breaking capacity. */
-  private static double[] asked(FuseData data, double minimumA, double breakingA) {
-    TreeSet<Double> asked = new TreeSet<>();
-    asked.add(minimumA * (1 + BESIDE));
-    for (double bendA : new Melting(data).bendsA()) {
-      addBeside(asked, bendA);
-    }
-    TimeCurrentCurve melting = data.preArcing();
-    if (melting != null && melting.table().coversInverse(ClearingSolver.ARCING_COUNTS_BELOW_S)) {
-      addBeside(
-          asked,
-          melting.table().inverseAt(ClearingSolver.ARCING_COUNTS_BELOW_S) * melting.band());
-    }
-    TimeCurrentCurve total = data.total();
-    for (int i = 0; total != null && i < total.table().size(); i++) {
-      addBeside(asked, total.table().x(i) * total.band());
-    }
+  private static double[] asked(
+      ClearingSolver solver, FuseData data, double minimumA, double breakingA) {
+    // The prospective current is taken from a voltage and a resistance: stay inside the limits.
+    double firstA = minimumA * (1 + BESIDE);
+    double lastA = breakingA * (1 - BESIDE);
+    Set<Double> asked = new TreeSet<>(solver.bendsBetween(firstA, lastA));
     Double meltA2S = data.preArcingA2S();
     if (meltA2S != null) {
       addBeside(asked, Math.sqrt(meltA2S / Melting.ADIABATIC_S));
     }
-    // The prospective current is taken from a voltage and a resistance: stay below the capacity.
-    double lastA = breakingA * (1 - BESIDE);
+    asked.add(firstA);
     asked.add(lastA);
-    return asked.subSet(Math.max(minimumA, Double.MIN_NORMAL), true, lastA, true).stream()
+    return asked.stream()
         .mapToDouble(Double::doubleValue)
+        .filter(currentA -> currentA > 0 && currentA >= firstA && currentA <= lastA)
         .toArray();
   }
 

@@ -16,6 +16,7 @@ final class SwitchCase {
   private final List<Check> checks;
   private final Verdict verdict;
   private final SwitchLine line;
+  private final List<CircuitPart> parts;
 
   SwitchCase(
       Contactor contactor,
@@ -27,9 +28,24 @@ final class SwitchCase {
     this.checks = List.copyOf(checks);
     this.verdict = Verdict.of(checks);
     this.line = SwitchLine.of(contactor, Kind.VOLTAGE.ofSi(highestV));
+    this.parts =
+        precharge == null ? List.of(part(contactor)) : List.of(part(contactor), precharge.asPart());
   }
 
-  static CircuitPart part(Contactor contactor) {
+  /** The contactor and its resistor, as the list of parts has them. */
+  List<CircuitPart> asParts() {
+    return parts;
+  }
+
+  PartCost cost(DesignSpec spec) {
+    PartCost cost = PartCost.NOTHING;
+    for (CircuitPart part : parts) {
+      cost = cost.plus(spec.cost(part));
+    }
+    return cost;
+  }
+
+  private static CircuitPart part(Contactor contactor) {
     return new CircuitPart(
         CircuitPart.Type.CONTACTOR,
         contactor.name(),

@@ -122,13 +122,13 @@ class CircuitReviewTest {
   void addsMassAndPriceInWholeNumbers() {
     CircuitPart part = new CircuitPart(CircuitPart.Type.FUSE, "F", 0.25, null);
     assertThat(CircuitObjective.massThenPrice().cost(part))
-        .isEqualTo(new PartCost(0, 250_000_000, 1, 0));
+        .isEqualTo(new PartCost(0, 0, 250_000_000, 1, 0));
     assertThat(CircuitObjective.priceThenMass().cost(part))
-        .isEqualTo(new PartCost(1, 0, 0, 250_000_000));
+        .isEqualTo(new PartCost(0, 1, 0, 0, 250_000_000));
     assertThat(CircuitObjective.own("parts", p -> 1).cost(part))
-        .isEqualTo(new PartCost(0, 1_000_000, 0, 250_000_000));
-    PartCost known = new PartCost(0, 9, 0, 0);
-    assertThat(known).isLessThan(new PartCost(1, 0, 0, 0));
-    assertThat(known.plus(known)).isEqualTo(new PartCost(0, 18, 0, 0));
+        .isEqualTo(new PartCost(0, 0, 1_000_000, 0, 250_000_000));
+    PartCost known = new PartCost(0, 0, 9, 0, 0);
+    assertThat(known).isLessThan(new PartCost(0, 1, 0, 0, 0));
+    assertThat(known.plus(known)).isEqualTo(new PartCost(0, 0, 18, 0, 0));
   }
 }

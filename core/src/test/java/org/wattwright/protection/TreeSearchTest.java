@@ -71,6 +71,7 @@ class TreeSearchTest {
         int fuse = fused ? (int) random.between(0, heat.length) : -1;
         PartCost cost =
             new PartCost(
+                0,
                 (long) random.between(0, 1.1), (long) random.between(1, 5), 0, (long) random.between(0, 3));
         own.add(
             new PartsOption(
