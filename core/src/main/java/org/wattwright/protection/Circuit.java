@@ -60,6 +60,7 @@ public final class Circuit implements Serializable {
   private final boolean isSwitched;
   private final boolean isPrecharged;
   private final @Nullable Double disconnectV;
+  private final PrechargeWish precharge;
   private final @Nullable CircuitSupply supply;
   private final List<CircuitSupply> segments;
   private final boolean isFedBackwards;
@@ -88,6 +89,7 @@ public final class Circuit implements Serializable {
     isSwitched = builder.isSwitched;
     isPrecharged = builder.isPrecharged;
     disconnectV = builder.disconnectV;
+    precharge = builder.precharge;
     supply = builder.supply;
     segments = builder.segments;
     isFedBackwards = builder.isFedBackwards;
@@ -414,6 +416,10 @@ public final class Circuit implements Serializable {
 
   double backM() {
     return backM == null ? 0 : backM;
+  }
+
+  PrechargeWish prechargeWish() {
+    return precharge;
   }
 
   double clearingS() {

@@ -46,6 +46,7 @@ public final class CircuitBuilder {
   boolean isSwitched;
   boolean isPrecharged;
   @Nullable Double disconnectV;
+  PrechargeWish precharge = PrechargeWish.NONE;
   @Nullable CircuitSupply supply;
   List<CircuitSupply> segments = List.of();
   boolean isFedBackwards;
@@ -268,6 +269,40 @@ public final class CircuitBuilder {
   public CircuitBuilder precharged() {
     isSwitched = true;
     isPrecharged = true;
+    return this;
+  }
+
+  /**
+   * How long pre-charge may take, and after which time it is given up.
+   *
+   * @param within wanted time of the slowest pre-charge, &gt; 0 s
+   * @param timeOut how long a shorted load burdens the resistor, at least the wanted time
+   * @return this builder
+   * @throws InvalidInputException if a time is outside its range
+   */
+  public CircuitBuilder prechargeTimes(Quantity<Time> within, Quantity<Time> timeOut) {
+    double withinS = Require.quantity(field("prechargeWithin"), within, SECOND).positive();
+    double timeOutS = Require.quantity(field("prechargeTimeOut"), timeOut, SECOND).positive();
+    if (!(timeOutS >= withinS)) {
+      throw InvalidInputException.of(
+          field("prechargeTimeOut"), "≥ the wanted " + within, timeOut.toString());
+    }
+    precharge = precharge.withTimes(withinS, timeOutS);
+    return this;
+  }
+
+  /**
+   * How often pre-charge may be repeated.
+   *
+   * @param shots at least 1
+   * @param period in which they fall, &gt; 0 s
+   * @return this builder
+   * @throws InvalidInputException if an argument is outside its range
+   */
+  public CircuitBuilder prechargeRepeats(int shots, Quantity<Time> period) {
+    int count = Require.positiveCount(field("prechargeShots"), shots);
+    double periodS = Require.quantity(field("prechargePeriod"), period, SECOND).positive();
+    precharge = precharge.withRepeats(count, periodS);
     return this;
   }
 

@@ -97,6 +97,61 @@ final class CircuitSearch implements CircuitChoices {
     }
   }
 
+  /** The same parts with what they allow; null if they do not serve. */
+  @Nullable PartsOption judged(int circuit, PartsOption option, int fuseInCharge) {
+    Parts parts =
+        new Parts(
+            option.cable(),
+            option.fuse(),
+            option.contactor(),
+            fuseCase(circuit, option.fuse(), fuseInCharge));
+    double allowedOhm = allowedOhm(circuit, parts);
+    return allowedOhm >= 0 ? option.allowing(allowedOhm) : null;
+  }
+
+  /** Every combination of parts that pass by themselves, whether they serve together or not. */
+  List<PartsOption> everyOption(int circuit, int fuseInCharge) {
+    CircuitCase of = cases.get(circuit);
+    List<PartsOption> all = new ArrayList<>();
+    for (int fuse : fuseIndices(of, fuseInCharge)) {
+      for (int cable : byCost(of).cables()) {
+        for (int contactor : byCost(of).switches()) {
+          all.add(unjudged(circuit, cable, fuse, contactor));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Choices that differ from one in a single part, those that fail by themselves included. */
+  List<PartsOption> swaps(int circuit, PartsOption from) {
+    CircuitCase of = cases.get(circuit);
+    List<PartsOption> swaps = new ArrayList<>();
+    for (int cable = 0; cable < of.cables().size(); cable++) {
+      swaps.add(unjudged(circuit, cable, from.fuse(), from.contactor()));
+    }
+    for (int fuse = 0; from.fuse() >= 0 && fuse < of.fuses().size(); fuse++) {
+      swaps.add(unjudged(circuit, from.cable(), fuse, from.contactor()));
+    }
+    for (int k = 0; from.contactor() >= 0 && k < of.switches().size(); k++) {
+      swaps.add(unjudged(circuit, from.cable(), from.fuse(), k));
+    }
+    return swaps;
+  }
+
+  private PartsOption unjudged(int circuit, int cable, int fuse, int contactor) {
+    CircuitCase of = cases.get(circuit);
+    PartCost cost = spec.cost(of.cables().get(cable).asPart());
+    if (fuse >= 0) {
+      cost = cost.plus(spec.cost(of.fuses().get(fuse).asPart()));
+    }
+    if (contactor >= 0) {
+      cost = cost.plus(of.switches().get(contactor).cost(spec));
+    }
+    return new PartsOption(
+        cable, fuse, contactor, contactor, cost, of.cables().get(cable).loopOhm(), 0);
+  }
+
   private boolean isAlone(int circuit) {
     return parents[circuit] < 0 && Arrays.stream(parents).noneMatch(parent -> parent == circuit);
   }
@@ -108,6 +163,11 @@ final class CircuitSearch implements CircuitChoices {
     @Nullable SwitchCase contactor = switchCase(of, parts.contactor());
     @Nullable FuseCase fuse = parts.inCharge();
     if (fuse != null && contactor != null && !isLetThroughBorne(of, fuse, contactor)) {
+      return Double.NaN;
+    }
+    if (!Verdict.of(of.madeWithoutPrecharge(cable, contactor))
+            .isAllowed(spec.isProvisionalAllowed())
+        || Verdict.of(of.fedBackwards(cable)) == Verdict.FAILS) {
       return Double.NaN;
     }
     CoverRules rules = of.rules(cable, fuse, contactor);

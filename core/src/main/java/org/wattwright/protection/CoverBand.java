@@ -3,6 +3,8 @@ package org.wattwright.protection;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
+import org.wattwright.units.Kind;
+import org.wattwright.units.Measures;
 
 /**
  * A stretch of the current axis and what deals with it.
@@ -86,6 +88,11 @@ public record CoverBand(
         shortfalls.isEmpty()
             ? ""
             : " (" + String.join(", ", shortfalls.stream().map(Object::toString).toList()) + ")";
-    return from + " to " + to + ": " + by + why;
+    return Measures.format(from, Kind.CURRENT)
+        + " to "
+        + Measures.format(to, Kind.CURRENT)
+        + ": "
+        + by
+        + why;
   }
 }

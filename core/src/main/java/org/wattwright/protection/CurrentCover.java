@@ -13,6 +13,7 @@ import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Source;
 import org.wattwright.units.Kind;
+import org.wattwright.units.Measures;
 
 /**
  * The whole current axis of a circuit, from the highest operating current to the highest fault:
@@ -151,7 +152,13 @@ public final class CurrentCover {
     CheckBuilder check =
         Check.named(
                 "protection.current-cover",
-                "currents of " + circuit + " from " + from() + " to " + to() + " dealt with")
+                "currents of "
+                    + circuit
+                    + " from "
+                    + Measures.format(from(), Kind.CURRENT)
+                    + " to "
+                    + Measures.format(to(), Kind.CURRENT)
+                    + " dealt with")
             .source(Source.standard("IEC 60364-4-43", "433 and 434"))
             .basis(basis)
             .safety();

@@ -2,11 +2,13 @@ package org.wattwright.protection;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.Quantity;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Given;
 import org.wattwright.check.Source;
 import org.wattwright.conductor.Installation;
+import org.wattwright.units.JouleIntegral;
 import org.wattwright.units.Kind;
 
 /**
@@ -65,7 +67,7 @@ final class PartStage {
     return checks;
   }
 
-  private static Given<javax.measure.Quantity<org.wattwright.units.JouleIntegral>> open() {
+  private static Given<Quantity<JouleIntegral>> open() {
     return new Given<>(Kind.JOULE_INTEGRAL.ofSi(OPEN), Basis.DATA_SHEET, Source.AS_GIVEN);
   }
 
@@ -84,10 +86,31 @@ final class PartStage {
     List<SwitchCase> cases = new ArrayList<>();
     if (circuit.isSwitched()) {
       for (Contactor contactor : spec.contactors()) {
-        cases.add(new SwitchCase(contactor, null, ownChecks(contactor), highestV));
+        cases.add(switchCase(contactor));
       }
     }
     return cases;
+  }
+
+  private SwitchCase switchCase(Contactor contactor) {
+    List<Check> checks = ownChecks(contactor);
+    if (!circuit.isPrecharged()) {
+      return new SwitchCase(contactor, null, checks, highestV);
+    }
+    if (Verdict.of(checks) == Verdict.FAILS) {
+      return new SwitchCase(contactor, null, checks, highestV);
+    }
+    PrechargeResult chosen = new PrechargeStage(spec, circuit, supplies, highestV).best(contactor);
+    if (chosen == null) {
+      checks.add(
+          Check.named("protection.precharge", "pre-charge resistor for " + contactor.name())
+              .source(Source.requirement("the circuit is pre-charged"))
+              .safety()
+              .notChecked("a catalogue of pre-charge resistors"));
+      return new SwitchCase(contactor, null, checks, highestV);
+    }
+    checks.addAll(chosen.checks());
+    return new SwitchCase(contactor, new PrechargeCase(chosen), checks, highestV);
   }
 
   private List<Check> ownChecks(Contactor contactor) {

@@ -35,6 +35,10 @@ record PartsOption(
         && loopOhm <= other.loopOhm;
   }
 
+  PartsOption allowing(double ohm) {
+    return new PartsOption(cable, fuse, contactor, resistor, cost, loopOhm, ohm);
+  }
+
   boolean hasSameParts(PartsOption other) {
     return cable == other.cable
         && fuse == other.fuse

@@ -28,9 +28,9 @@ class CurrentCoverTest {
             "200 A to 250 A: borne for ever; "
                 + "250 A to 400 A: nothing (below the fuse's minimum breaking current,"
                 + " below the trip); "
-                + "400 A to 1400 A: trip; "
-                + "1400 A to 1500 A: fuse and trip; "
-                + "1500 A to 6000 A: fuse");
+                + "400 A to 1.4 kA: trip; "
+                + "1.4 kA to 1.5 kA: fuse and trip; "
+                + "1.5 kA to 6 kA: fuse");
     assertThat(cover.isComplete()).isFalse();
     assertThat(cover.gaps()).hasSize(1);
     assertThat(cover.check().outcome()).isEqualTo(Outcome.FAIL);
