@@ -70,13 +70,17 @@ final class DesignRun {
       return;
     }
     places.put(circuit.name(), cases.size());
-    parents.add(upstream == null ? -1 : places.getOrDefault(upstream.name(), -1));
+    boolean isRoot = upstream == null || supplies.isEmpty() || circuit.supply().isPresent();
+    parents.add(isRoot ? -1 : places.getOrDefault(upstream.name(), -1));
     addCase(circuit, supplies);
   }
 
-  /** What feeds a fault: its own supply or that of the circuits nearer; none if it is limited. */
+  /**
+   * What feeds a fault: its own supply or that of the circuits nearer; none if the source limits
+   * itself and nothing else is to open.
+   */
   private List<CircuitSupply> supplies(Circuit circuit) {
-    if (circuit.currentLimit().isPresent()) {
+    if (circuit.currentLimit().isPresent() && !circuit.isFused()) {
       return List.of();
     }
     List<CircuitSupply> supplies = new ArrayList<>();
