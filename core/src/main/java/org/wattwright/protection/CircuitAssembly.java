@@ -168,12 +168,7 @@ record CircuitAssembly(
     if (fromA > lowest.prospectiveA() && fromA <= highest.prospectiveA()) {
       lowest = highest.limitedTo(fromA);
     }
-    FaultRange faults =
-        new FaultRange(
-            highest,
-            lowest,
-            supply.faults().capacitors(),
-            supply.faults().longestTimeConstant().map(Kind.TIME::siValueOf).orElse(null));
+    FaultRange faults = supply.between(highest, lowest);
     FuseDuty.Builder duty =
         stage
             .duty(faults)

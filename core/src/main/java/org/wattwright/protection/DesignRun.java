@@ -70,9 +70,16 @@ final class DesignRun {
       return;
     }
     places.put(circuit.name(), cases.size());
-    boolean isRoot = upstream == null || supplies.isEmpty() || circuit.supply().isPresent();
-    parents.add(isRoot ? -1 : places.getOrDefault(upstream.name(), -1));
+    parents.add(isRoot(circuit, supplies) ? -1 : placeOf(upstream));
     addCase(circuit, supplies);
+  }
+
+  private static boolean isRoot(Circuit circuit, List<CircuitSupply> supplies) {
+    return supplies.isEmpty() || circuit.supply().isPresent();
+  }
+
+  private int placeOf(@Nullable Circuit upstream) {
+    return upstream == null ? -1 : places.getOrDefault(upstream.name(), -1);
   }
 
   /**
