@@ -49,8 +49,7 @@ class ChassisFaultLoopTest {
 
   @Test
   void aLoopNeedsAFuseThatClearsIt() {
-    Fuse good =
-        fuse().breakingCapacity(kiloamperes(20)).partialRange(amperes(800)).build();
+    Fuse good = fuse().breakingCapacity(kiloamperes(20)).partialRange(amperes(800)).build();
     List<ChassisFaultLoop> loops = loops(good);
     assertThat(loops.get(0).check().outcome()).isEqualTo(PASS);
     assertThat(loops.get(1).check().outcome()).isEqualTo(PASS);

@@ -66,22 +66,17 @@ class ShockProtectionReferenceTest {
       case "ISO-024" ->
           VALIDATION.computed(row, a.perVolt(volts(400)), Kind.RESISTANCE_PER_VOLTAGE);
       case "ISO-025" ->
-          VALIDATION.computed(
-              row, a.check(volts(400), IsolationRule.DC).outcome().toString());
+          VALIDATION.computed(row, a.check(volts(400), IsolationRule.DC).outcome().toString());
       case "ISO-026" ->
-          VALIDATION.computed(
-              row, a.check(volts(400), IsolationRule.JOINED).outcome().toString());
+          VALIDATION.computed(row, a.check(volts(400), IsolationRule.JOINED).outcome().toString());
       case "ISO-027" -> VALIDATION.computed(row, measured.resistanceBySum(), Kind.RESISTANCE);
       case "ISO-028" -> VALIDATION.computed(row, a.monitorReading(), Kind.RESISTANCE);
-      case "ISO-030" ->
-          VALIDATION.computed(row, loadedMeter().resistance(), Kind.RESISTANCE);
-      case "ISO-031" ->
-          VALIDATION.computed(row, loadedMeter().resistanceBySum(), Kind.RESISTANCE);
+      case "ISO-030" -> VALIDATION.computed(row, loadedMeter().resistance(), Kind.RESISTANCE);
+      case "ISO-031" -> VALIDATION.computed(row, loadedMeter().resistanceBySum(), Kind.RESISTANCE);
       case "ISO-032" ->
           VALIDATION.computed(
               row,
-              IsolationLeaks.inParallel(
-                      Collections.nCopies(8, IsolationLeaks.even(megaohms(5))))
+              IsolationLeaks.inParallel(Collections.nCopies(8, IsolationLeaks.even(megaohms(5))))
                   .lesser(),
               Kind.RESISTANCE);
       default -> throw new AssertionError(row + " is not covered");
@@ -130,8 +125,7 @@ class ShockProtectionReferenceTest {
     BusDischarge active = new BusDischarge(microfarads(1000), volts(400), ohms(2635.574));
     switch (row.id()) {
       case "ENE-001" -> VALIDATION.transcribed(row, StoredEnergy.lowEnergyLimit(), Kind.ENERGY);
-      case "ENE-004" ->
-          VALIDATION.transcribed(row, DischargeRule.AFTER_CRASH.within(), Kind.TIME);
+      case "ENE-004" -> VALIDATION.transcribed(row, DischargeRule.AFTER_CRASH.within(), Kind.TIME);
       case "ENE-006" ->
           VALIDATION.transcribed(row, DischargeRule.AFTER_CRASH_LATEST.within(), Kind.TIME);
       case "ENE-007" -> perVolt(row, IsolationRule.DC);
@@ -161,8 +155,7 @@ class ShockProtectionReferenceTest {
           VALIDATION.computed(
               row,
               Kind.TIME.siValueOf(
-                      new BusDischarge(microfarads(1000), volts(800), ohms(1))
-                          .timeTo(volts(60)))
+                      new BusDischarge(microfarads(1000), volts(800), ohms(1)).timeTo(volts(60)))
                   * 1000);
       case "WTH-001" ->
           VALIDATION.computed(row, WithstandTest.alternating(volts(230)), Kind.VOLTAGE);
@@ -195,10 +188,7 @@ class ShockProtectionReferenceTest {
       case "SHK-001" ->
           VALIDATION.transcribed(
               row,
-              Bonding.toChassis("part", ohms(0))
-                  .limit()
-                  .orElseThrow()
-                  .quantity(Kind.RESISTANCE),
+              Bonding.toChassis("part", ohms(0)).limit().orElseThrow().quantity(Kind.RESISTANCE),
               Kind.RESISTANCE);
       case "SHK-005" ->
           VALIDATION.transcribed(
@@ -257,10 +247,7 @@ class ShockProtectionReferenceTest {
       case "clearance for reinforced insulation" ->
           VALIDATION.computed(
               row,
-              mm(
-                  InsulationDistances.in(PollutionDegree.TWO)
-                      .reinforced()
-                      .clearance(kilovolts(4))));
+              mm(InsulationDistances.in(PollutionDegree.TWO).reinforced().clearance(kilovolts(4))));
       case "minimum creepage distance, basic insulation" ->
           VALIDATION.transcribed(
               row, mm(places(row).creepage(volts(number(row, "working voltage ")))));
@@ -275,7 +262,8 @@ class ShockProtectionReferenceTest {
           VALIDATION.computed(
               row,
               MaterialGroup.ofTrackingIndex(
-                      Integer.parseInt(row.conditions().toString().replaceAll("\\D*(\\d+).*", "$1")))
+                      Integer.parseInt(
+                          row.conditions().toString().replaceAll("\\D*(\\d+).*", "$1")))
                   .name());
       default -> throw new AssertionError(row + " is not covered");
     }
