@@ -112,19 +112,8 @@ class FaultNgspiceTest {
   @Test
   void twoStringsFeedAFaultInsideAThird() throws IOException, InterruptedException {
     String deck =
-        "strings\n"
-            + "V1 a 0 DC 350\n"
-            + "R1 a bus 0.15\n"
-            + "V2 b 0 DC 360\n"
-            + "R2 b bus 0.12\n"
-            + "Rc bus c 0.005\n"
-            + "Vm c 0 DC 0\n"
-            + ".control\n"
-            + "set numdgt=12\n"
-            + "op\n"
-            + "print i(vm)\n"
-            + ".endc\n"
-            + ".end\n";
+        "strings\nV1 a 0 DC 350\nR1 a bus 0.15\nV2 b 0 DC 360\nR2 b bus 0.12\n"
+            + "Rc bus c 0.005\nVm c 0 DC 0\n.control\nset numdgt=12\nop\nprint i(vm)\n.endc\n.end\n";
     Map<String, Double> circuit = Ngspice.run(deck);
     Pack pack = Pack.of(List.of(string(300, 0.1), string(350, 0.15), string(360, 0.12)));
     Pack feeding = FaultSource.of(pack).intoString(0).pack();
