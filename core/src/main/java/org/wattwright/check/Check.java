@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
+import org.wattwright.units.Kind;
 
 /**
  * One comparison with a limit: what, actual, limit, margin, source, basis and verdict.
@@ -29,7 +31,7 @@ import org.wattwright.units.InvalidInputException;
 public final class Check implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private static final String CODE = "[a-z0-9]+([.-][a-z0-9]+)*";
+  private static final Pattern CODE = Pattern.compile("[a-z0-9]+([.-][a-z0-9]+)*");
 
   /** How actual and limit are compared. */
   public enum Relation {
@@ -127,7 +129,7 @@ public final class Check implements Serializable {
    *     in words joined by dots
    */
   public static CheckBuilder named(String code, String what) {
-    if (!code.matches(CODE)) {
+    if (!CODE.matcher(code).matches()) {
       throw InvalidInputException.of(
           "Check.code", "in lower case with dots, such as voltage.maximum", '"' + code + '"');
     }
@@ -197,6 +199,23 @@ public final class Check implements Serializable {
    */
   public Optional<Figure> margin() {
     return Optional.ofNullable(margin);
+  }
+
+  /**
+   * Share of the limit that is used; above 1 the limit is broken.
+   *
+   * @return actual by limit, or limit by actual where it must be reached; empty for a statement and
+   *     for temperatures, whose zero means nothing
+   */
+  public Optional<Double> use() {
+    Figure of = actual;
+    Figure to = limit;
+    if (of == null || to == null || of.kind() == Kind.TEMPERATURE) {
+      return Optional.empty();
+    }
+    double share =
+        relation == Relation.AT_LEAST ? to.value() / of.value() : of.value() / to.value();
+    return Double.isNaN(share) ? Optional.empty() : Optional.of(share);
   }
 
   /**

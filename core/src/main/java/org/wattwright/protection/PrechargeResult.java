@@ -1,0 +1,307 @@
+package org.wattwright.protection;
+
+import static org.wattwright.units.WorkshopUnits.JOULE;
+import static org.wattwright.units.WorkshopUnits.SECOND;
+import static org.wattwright.units.WorkshopUnits.VOLT;
+import static org.wattwright.units.WorkshopUnits.WATT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Energy;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Basis;
+import org.wattwright.check.CautionBand;
+import org.wattwright.check.Check;
+import org.wattwright.check.CheckBuilder;
+import org.wattwright.check.Figure;
+import org.wattwright.check.Source;
+import org.wattwright.units.NamedUnit;
+
+/**
+ * A pre-charge with one resistor: its course at the nominal values and at both corners of the
+ * tolerances, and its checks.
+ *
+ * <p>Codes: {@code precharge.completes}, {@code .time}, {@code .pulse-energy}, {@code .mean-power},
+ * {@code .resistor-voltage}, {@code .shorted-bus}, {@code .time-out}, and the contactor's make
+ * check. Immutable and thread-safe.
+ */
+public final class PrechargeResult {
+  private static final Source CIRCUIT = Source.PHYSICS;
+
+  private final Precharge precharge;
+  private final PrechargeResistor resistor;
+  private final PrechargeCourse nominal;
+  private final PrechargeCourse slowest;
+  private final PrechargeCourse quickest;
+
+  PrechargeResult(Precharge precharge, PrechargeResistor resistor) {
+    this.precharge = precharge;
+    this.resistor = resistor;
+    double ohm = resistor.ohm();
+    double byResistor = resistor.toleranceOrZero();
+    double byCapacitance = precharge.capacitanceTolerance();
+    nominal = precharge.course(ohm, 1);
+    slowest = precharge.course(ohm * (1 + byResistor), 1 + byCapacitance);
+    quickest = precharge.course(ohm * (1 - byResistor), 1 - byCapacitance);
+  }
+
+  /**
+   * The resistor.
+   *
+   * @return the part
+   */
+  public PrechargeResistor resistor() {
+    return resistor;
+  }
+
+  /**
+   * Course at the nominal values.
+   *
+   * @return the course
+   */
+  public PrechargeCourse nominal() {
+    return nominal;
+  }
+
+  /**
+   * Course with the highest resistance and capacitance.
+   *
+   * @return the course
+   */
+  public PrechargeCourse slowest() {
+    return slowest;
+  }
+
+  /**
+   * Course with the lowest resistance and capacitance; its peak current and power are the highest.
+   *
+   * @return the course
+   */
+  public PrechargeCourse quickest() {
+    return quickest;
+  }
+
+  /**
+   * Most energy that the resistor takes at one shot, until the contactor closes; until the time-out
+   * if it never may.
+   *
+   * @return in J; empty if it never completes and no time-out is set
+   */
+  public Optional<Quantity<Energy>> energyPerShot() {
+    double joule = energyJ();
+    return Double.isFinite(joule) ? Optional.of(JOULE.of(joule)) : Optional.empty();
+  }
+
+  private double energyJ() {
+    double timeS = slowest.completes() ? slowest.timeToTargetS() : timeOutS();
+    double energyJ = Math.max(slowest.energyJ(timeS), quickestAtMostCapacitanceJ(timeS));
+    return energyJ;
+  }
+
+  /** A load draws most through the lowest resistance; the capacitors most at their highest. */
+  private double quickestAtMostCapacitanceJ(double timeS) {
+    double ohm = resistor.ohm() * (1 - resistor.toleranceOrZero());
+    PrechargeCourse course = precharge.course(ohm, 1 + precharge.capacitanceTolerance());
+    return course.completes() ? course.energyToTargetJ() : course.energyJ(timeS);
+  }
+
+  private double timeOutS() {
+    Double timeOutS = precharge.timing().timeOutS();
+    return timeOutS == null ? Double.POSITIVE_INFINITY : timeOutS;
+  }
+
+  /**
+   * Mean power in the resistor at the stated rate of repetition.
+   *
+   * @return in W; empty if no rate is stated or the energy is not known
+   */
+  public Optional<Quantity<Power>> meanPower() {
+    Double periodS = precharge.timing().periodS();
+    double meanW = periodS == null ? Double.NaN : energyJ() * precharge.timing().shots() / periodS;
+    return Double.isFinite(meanW) ? Optional.of(WATT.of(meanW)) : Optional.empty();
+  }
+
+  /**
+   * How long the resistor lives if the bus is shorted, U²/R at its lowest resistance.
+   *
+   * @return in s; empty if for any time, or if not known
+   */
+  public Optional<Quantity<Time>> survivesShortedBus() {
+    double timeS = resistor.bearsS(quickest.peakPowerW());
+    return Double.isFinite(timeS) ? Optional.of(SECOND.of(timeS)) : Optional.empty();
+  }
+
+  /**
+   * All checks.
+   *
+   * @return in the order of the class page
+   */
+  public List<Check> checks() {
+    List<Check> checks = new ArrayList<>();
+    checks.add(completes());
+    Double wantedS = precharge.timing().wantedS();
+    if (wantedS != null) {
+      checks.add(time(wantedS));
+    }
+    checks.add(pulseEnergy());
+    checks.add(meanPowerCheck());
+    checks.add(resistorVoltage());
+    checks.add(shortedBus());
+    checks.add(timeOutCheck());
+    checks.add(make());
+    return List.copyOf(checks);
+  }
+
+  private CheckBuilder check(String code, String what, Source source) {
+    CheckBuilder check =
+        Check.named("precharge." + code, what).source(source).basis(precharge.basis());
+    return resistor.hasTolerance() ? check : check.note("resistor at its nominal value");
+  }
+
+  private Check completes() {
+    CheckBuilder check =
+        check("completes", "final voltage of the bus against closing voltage", CIRCUIT);
+    double targetV = precharge.supplyV() - precharge.targetDifferenceV();
+    Figure target = Figure.ofSi(targetV, VOLT);
+    Figure end = Figure.of(slowest.finalVoltage(), VOLT);
+    if (!slowest.completes()) {
+      check.note("never completes: a load keeps the bus down");
+      // The target itself is only approached, which is no margin but no way to close either.
+      return check.holds(false);
+    }
+    return check.cautionBand(CautionBand.NONE).safety().atLeast(end, target);
+  }
+
+  private Check time(double wantedS) {
+    CheckBuilder check =
+        check("time", "slowest pre-charge against wanted time", Source.requirement("wanted time"));
+    if (!precharge.missing().isEmpty()) {
+      return check.notChecked(missing());
+    }
+    if (!slowest.completes()) {
+      return check.note("never completes").holds(false);
+    }
+    return check.atMost(Figure.ofSi(slowest.timeToTargetS(), SECOND), Figure.ofSi(wantedS, SECOND));
+  }
+
+  private String[] missing(String... more) {
+    List<String> all = new ArrayList<>(precharge.missing());
+    all.addAll(List.of(more));
+    return all.toArray(String[]::new);
+  }
+
+  private Check pulseEnergy() {
+    CheckBuilder check =
+        check("pulse-energy", "energy of a shot against pulse energy", partSource()).safety();
+    return against(check, energyJ(), resistor.pulseJ(), "resistor.pulseEnergy", JOULE);
+  }
+
+  private Source partSource() {
+    return Source.dataSheet(resistor.name());
+  }
+
+  private Check meanPowerCheck() {
+    CheckBuilder check =
+        check("mean-power", "mean power against continuous power", partSource()).safety();
+    Double periodS = precharge.timing().periodS();
+    if (periodS == null) {
+      return check.notChecked(missing("precharge.repeats"));
+    }
+    double meanW = energyJ() * precharge.timing().shots() / periodS;
+    return against(check, meanW, resistor.continuousW(), "resistor.continuousPower", WATT);
+  }
+
+  private <Q extends Quantity<Q>> Check against(
+      CheckBuilder check,
+      double actualSi,
+      @Nullable Double limitSi,
+      String field,
+      NamedUnit<Q> unit) {
+    if (!Double.isFinite(actualSi)) {
+      return check.notChecked(missing("precharge.timeOut"));
+    }
+    if (limitSi == null || !precharge.missing().isEmpty()) {
+      return check.notChecked(limitSi == null ? missing(field) : missing());
+    }
+    return check.atMost(Figure.ofSi(actualSi, unit), Figure.ofSi(limitSi, unit));
+  }
+
+  private Check resistorVoltage() {
+    CheckBuilder check =
+        check("resistor-voltage", "supply voltage against voltage of the resistor", partSource());
+    Double limitV = resistor.voltageV();
+    Figure actual = Figure.ofSi(precharge.supplyV(), VOLT);
+    return limitV == null
+        ? check.safety().notChecked(actual, "resistor.voltage")
+        : check.safety().atMost(actual, Figure.ofSi(limitV, VOLT));
+  }
+
+  private Check shortedBus() {
+    CheckBuilder check =
+        check("shorted-bus", "time-out against life of the resistor, bus shorted", partSource())
+            .safety();
+    double livesS = resistor.bearsS(quickest.peakPowerW());
+    if (livesS == Double.POSITIVE_INFINITY) {
+      return check.note("bears a shorted bus for any time").holds(true);
+    }
+    Double timeOutS = precharge.timing().timeOutS();
+    List<String> unknown = new ArrayList<>();
+    if (timeOutS == null) {
+      unknown.add("precharge.timeOut");
+    }
+    if (Double.isNaN(livesS)) {
+      unknown.add("resistor.pulseEnergy");
+    }
+    return timeOutS == null || Double.isNaN(livesS)
+        ? check.notChecked(unknown.toArray(String[]::new))
+        : check.atMost(Figure.ofSi(timeOutS, SECOND), Figure.ofSi(livesS, SECOND));
+  }
+
+  private Check timeOutCheck() {
+    CheckBuilder check = check("time-out", "time-out against slowest pre-charge", CIRCUIT);
+    Double timeOutS = precharge.timing().timeOutS();
+    if (timeOutS == null || !precharge.missing().isEmpty()) {
+      return check.notChecked(timeOutS == null ? missing("precharge.timeOut") : missing());
+    }
+    if (!slowest.completes()) {
+      return check.note("never completes: every time-out is reached").holds(false);
+    }
+    return check
+        .note("too short a time-out stops a sound vehicle")
+        .atLeast(Figure.ofSi(timeOutS, SECOND), Figure.ofSi(slowest.timeToTargetS(), SECOND));
+  }
+
+  private Check make() {
+    Contactor contactor = precharge.contactor();
+    if (contactor == null) {
+      return Check.named("contactor.make", "inrush on closing against make limit")
+          .source(Source.PHYSICS)
+          .safety()
+          .notChecked(missing("precharge.contactor"));
+    }
+    if (!precharge.boundsInrush() || !precharge.missing().isEmpty()) {
+      String[] fields =
+          precharge.boundsInrush() ? missing() : missing("precharge.supplyResistance");
+      return Check.named("contactor.make", "inrush on closing of " + contactor.name())
+          .source(contactor.source())
+          .basis(Basis.DATA_SHEET)
+          .safety()
+          .notChecked(fields);
+    }
+    return contactor.checks().make(precharge.inrush().peak(precharge.targetDifference()));
+  }
+
+  /**
+   * Resistor and course.
+   *
+   * @return for example {@code W-50 (150 Ω): closes after 0.45 s}
+   */
+  @Override
+  public String toString() {
+    return resistor + ": " + nominal;
+  }
+}
