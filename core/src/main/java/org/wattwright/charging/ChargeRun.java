@@ -3,6 +3,7 @@ package org.wattwright.charging;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.units.StateOfCharge;
 
 /**
  * Integrates a charge over the state of charge: dt/ds = Q/I, dT/ds = (dT/dt)·Q/I, energies
@@ -45,10 +46,16 @@ final class ChargeRun {
   /** Time, temperature, energy from the mains, at the terminals, lost in the pack. */
   private static final int SIZE = 5;
 
+  private static final int TERMINAL = 3;
+
   private final ChargeKernel kernel;
   private final double targetSoc;
   private final double longestS;
   private final double capacityC;
+
+  /** Points of the pack's tables; no step crosses one. */
+  private final double[] knots;
+
   private final List<State> states = new ArrayList<>();
 
   /** Where a charge has come to; energies in J since its start. */
@@ -111,6 +118,8 @@ final class ChargeRun {
     this.targetSoc = targetSoc;
     this.longestS = longestS;
     this.capacityC = kernel.pack().capacityC();
+    this.knots =
+        kernel.pack().pack().tablePoints().stream().mapToDouble(StateOfCharge::fraction).toArray();
   }
 
   Course run(double fromSoc, double temperatureK) {
@@ -121,7 +130,7 @@ final class ChargeRun {
     double step = LARGEST_STEP;
     ChargeEnd end = endOf(state);
     while (end == null) {
-      step = Math.min(Math.min(step, LARGEST_STEP), targetSoc - state.soc());
+      step = Math.min(Math.min(step, LARGEST_STEP), stopAfter(state.soc()) - state.soc());
       Attempt attempt = attempt(state, step);
       if (attempt == null) {
         if (step > EVENT_WIDTH) {
@@ -147,8 +156,19 @@ final class ChargeRun {
   }
 
   private double socAfter(State state, double step) {
+    double stopSoc = stopAfter(state.soc());
     double next = state.soc() + step;
-    return step >= targetSoc - state.soc() || next > targetSoc ? targetSoc : next;
+    return step >= stopSoc - state.soc() || next > stopSoc ? stopSoc : next;
+  }
+
+  /** The next point of a table, or the target. */
+  private double stopAfter(double soc) {
+    for (double knot : knots) {
+      if (knot > soc) {
+        return Math.min(knot, targetSoc);
+      }
+    }
+    return targetSoc;
   }
 
   private double shareOfTime(State state, Attempt attempt) {
@@ -215,16 +235,21 @@ final class ChargeRun {
     return sums;
   }
 
-  /** The larger of the errors in time and temperature, as a multiple of what is tolerated. */
-  private double errorOf(double[] sums, double step, double[][] slopes) {
-    double timeS = 0;
-    double temperatureK = 0;
-    for (int k = 0; k < ERROR.length; k++) {
-      timeS += step * ERROR[k] * slopes[k][0];
-      temperatureK += step * ERROR[k] * slopes[k][1];
+  /** The largest error of time, temperature and energies, as a multiple of what is tolerated. */
+  private static double errorOf(double[] sums, double step, double[][] slopes) {
+    double energyJ = TOLERANCE * Math.max(sums[TERMINAL], step * slopes[0][TERMINAL]);
+    double timeS = TOLERANCE * Math.max(sums[0], step * slopes[0][0]);
+    double[] tolerable = {timeS, TEMPERATURE_TOLERANCE_K, energyJ, energyJ, energyJ};
+    double largest = 0;
+    for (int i = 0; i < SIZE; i++) {
+      double error = 0;
+      for (int k = 0; k < ERROR.length; k++) {
+        error += step * ERROR[k] * slopes[k][i];
+      }
+      double multiple = Math.abs(error) / tolerable[i];
+      largest = multiple > largest ? multiple : largest; // passes over an unknown draw, NaN
     }
-    double tolerableS = TOLERANCE * Math.max(sums[0], step * slopes[0][0]);
-    return Math.max(Math.abs(timeS) / tolerableS, Math.abs(temperatureK) / TEMPERATURE_TOLERANCE_K);
+    return largest;
   }
 
   private double[] slopes(double soc, double temperatureK, ChargeKernel.Moment moment) {

@@ -94,7 +94,7 @@ final class ChargeSheet {
     if (byInput) {
       output
           .formula("η·P_AC")
-          .with("η", Figure.share(outputW / inputW))
+          .with("η", Figure.share(charger.efficiency().at(outputW / charger.ratedW())))
           .with("P_AC", inputW, KILOWATT)
           .gives(outputW, KILOWATT);
     } else {
