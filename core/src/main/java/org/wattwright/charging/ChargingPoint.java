@@ -135,7 +135,7 @@ public final class ChargingPoint implements Serializable {
   void recordLimits(AcLimits limits, Recorder recorder) {
     if (pilot != null) {
       recorder
-          .step("I_pilot", "offered by the control pilot: " + pilot.meaning())
+          .step("I_pilot", "offered by the control pilot, in A for D in %: " + pilot.meaning())
           .formula(pilot.formula())
           .with("D", Figure.of(pilot.dutyCycle(), PERCENT))
           .source(ControlPilot.SOURCE)

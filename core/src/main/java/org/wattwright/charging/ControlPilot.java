@@ -155,7 +155,7 @@ public record ControlPilot(Quantity<Dimensionless> dutyCycle, PilotEdition editi
     if (meaning() != PilotMeaning.CURRENT || percent < LAW_FROM || percent > UPPER_LAW_TO) {
       return "by the table";
     }
-    return percent <= UPPER_LAW_ABOVE + ROUNDING ? "D·0.6 A/%" : "(D − 64 %)·2.5 A/%";
+    return percent <= UPPER_LAW_ABOVE + ROUNDING ? "0.6·D" : "2.5·(D − 64)";
   }
 
   private double percent() {
