@@ -1,5 +1,6 @@
 import java.util.*
 import org.wattwright.battery.*
+import org.wattwright.charging.*
 import org.wattwright.check.*
 import org.wattwright.conductor.*
 import org.wattwright.conversion.*

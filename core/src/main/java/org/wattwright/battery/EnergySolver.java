@@ -125,13 +125,9 @@ final class EnergySolver {
   /** Points of all tables, and evenly spaced probes between them. */
   private NavigableSet<Double> probes(double from, double to) {
     TreeSet<Double> points = new TreeSet<>(Set.of(from, to));
-    for (SeriesString string : pack.strings()) {
-      for (SeriesString.Group group : string.groups()) {
-        Cell cell = group.module().cell();
-        addInside(points, cell.openCircuit().table().rowAxis(), from, to);
-        for (Direction direction : Direction.values()) {
-          addInside(points, cell.resistance(direction).table().rowAxis(), from, to);
-        }
+    for (StateOfCharge point : pack.tablePoints()) {
+      if (point.fraction() > to && point.fraction() < from) {
+        points.add(point.fraction());
       }
     }
     TreeSet<Double> probed = new TreeSet<>(points);
@@ -143,14 +139,6 @@ final class EnergySolver {
       previous = point;
     }
     return probed;
-  }
-
-  private static void addInside(Set<Double> points, double[] axis, double from, double to) {
-    for (double soc : axis) {
-      if (soc > to && soc < from) {
-        points.add(soc);
-      }
-    }
   }
 
   /** The lowest state of charge of a piece down to which the limit is kept. */

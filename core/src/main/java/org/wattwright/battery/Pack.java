@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCharge;
@@ -515,6 +517,32 @@ public final class Pack implements Serializable {
     double currentA = Require.quantity("current", current, WorkshopUnits.AMPERE).positive();
     return EnergySolver.atCurrent(this, Kind.TEMPERATURE.siValueOf(temperature), currentA)
         .between(from, to, Recorder.OFF);
+  }
+
+  /**
+   * States of charge at which a table of open-circuit voltage or resistance has a point; between
+   * neighbours all of them are smooth, which an integration should know.
+   *
+   * @return rising, without repetition
+   */
+  public List<StateOfCharge> tablePoints() {
+    TreeSet<StateOfCharge> points = new TreeSet<>();
+    for (SeriesString string : strings) {
+      for (SeriesString.Group group : string.groups()) {
+        Cell cell = group.module().cell();
+        addAll(points, cell.openCircuit().table().rowAxis());
+        for (Direction direction : Direction.values()) {
+          addAll(points, cell.resistance(direction).table().rowAxis());
+        }
+      }
+    }
+    return List.copyOf(points);
+  }
+
+  private static void addAll(Set<StateOfCharge> points, double[] axis) {
+    for (double soc : axis) {
+      points.add(StateOfCharge.of(soc));
+    }
   }
 
   /**

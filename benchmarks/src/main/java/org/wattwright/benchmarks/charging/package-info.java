@@ -1,0 +1,2 @@
+/** Speed of {@code org.wattwright.charging}: what a whole charge costs. */
+package org.wattwright.benchmarks.charging;
