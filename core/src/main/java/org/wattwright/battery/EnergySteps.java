@@ -13,6 +13,9 @@ import org.wattwright.units.StateOfCharge;
 
 /** Writes down what {@link EnergySolver} found. */
 final class EnergySteps {
+  /** 0.001 W·h. */
+  private static final double LEAST_ERROR_SHOWN_J = 3.6;
+
   private final Pack pack;
   private final Recorder recorder;
 
@@ -74,7 +77,9 @@ final class EnergySteps {
         .gives(sum.energyJ(), KILOWATT_HOUR);
   }
 
+  /** A bound far below what is printed is rounded up to one that can be read. */
   private static Figure error(EnergySolver.Sum sum) {
-    return Figure.ofSi(sum.errorJ(), org.wattwright.units.WorkshopUnits.WATT_HOUR);
+    return Figure.ofSi(
+        Math.max(sum.errorJ(), LEAST_ERROR_SHOWN_J), org.wattwright.units.WorkshopUnits.WATT_HOUR);
   }
 }

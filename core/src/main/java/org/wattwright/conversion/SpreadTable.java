@@ -1,12 +1,15 @@
 package org.wattwright.conversion;
 
+import static org.wattwright.units.WorkshopUnits.KILOGRAM;
+import static org.wattwright.units.WorkshopUnits.MILLIMETRE;
+
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.wattwright.check.Figure;
-import org.wattwright.units.Kind;
+import org.wattwright.units.NamedUnit;
 import org.wattwright.vehicle.Axle;
 import org.wattwright.vehicle.CentreSpread;
 import org.wattwright.vehicle.LoadSpread;
@@ -68,22 +71,22 @@ final class SpreadTable {
   private record Label(String loadCase, String figure) {}
 
   private static <Q extends Quantity<Q>> DataTable add(
-      DataTable table, Label label, Spread<Q> spread, Kind<Q> kind) {
+      DataTable table, Label label, Spread<Q> spread, NamedUnit<Q> unit) {
     return table.row(
         label.loadCase(),
         label.figure(),
-        Figure.of(spread.lowest(), kind).toString(),
-        Figure.of(spread.nominal(), kind).toString(),
-        Figure.of(spread.highest(), kind).toString(),
-        Figure.of(spread.rootSumSquare(), kind).toString());
+        Figure.of(spread.lowest(), unit).toString(),
+        Figure.of(spread.nominal(), unit).toString(),
+        Figure.of(spread.highest(), unit).toString(),
+        Figure.of(spread.rootSumSquare(), unit).toString());
   }
 
   private static DataTable add(
       DataTable table, String loadCase, String figure, Spread<Mass> spread) {
-    return add(table, new Label(loadCase, figure), spread, Kind.MASS);
+    return add(table, new Label(loadCase, figure), spread, KILOGRAM);
   }
 
   private static DataTable addCentre(DataTable table, String where, Spread<Length> spread) {
-    return add(table, new Label("", "centre " + where), spread, Kind.LENGTH);
+    return add(table, new Label("", "centre " + where), spread, MILLIMETRE);
   }
 }

@@ -53,6 +53,6 @@ public record AxleLoadRiseRule(Axle axle, double largestRise) implements Vehicle
             .source(source)
             .basis(basis)
             .safety()
-            .atMost(Figure.share(rise), Figure.share(largestRise)));
+            .atMost(Figure.share(Math.max(0, rise)), Figure.share(largestRise)));
   }
 }

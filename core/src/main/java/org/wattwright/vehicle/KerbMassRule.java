@@ -15,7 +15,8 @@ import org.wattwright.units.Kind;
 /**
  * How far the kerb mass may rise or fall by the conversion, as shares of that before.
  *
- * <p>Codes {@code rule.mass.rise} and {@code rule.mass.fall}. Immutable and thread-safe.
+ * <p>Codes {@code rule.mass.rise} and {@code rule.mass.fall}; a mass that falls has a rise of 0,
+ * and the other way round. Immutable and thread-safe.
  *
  * @param largestRise 0.08 for 8 %, ≥ 0
  * @param largestFall 0.20 for 20 %, 0 to 1
@@ -54,10 +55,10 @@ public record KerbMassRule(double largestRise, double largestFall)
         Check.named("rule.mass.rise", "rise of the kerb mass")
             .source(source)
             .basis(basis)
-            .atMost(Figure.share(change), Figure.share(largestRise)),
+            .atMost(Figure.share(Math.max(0, change)), Figure.share(largestRise)),
         Check.named("rule.mass.fall", "fall of the kerb mass")
             .source(source)
             .basis(basis)
-            .atMost(Figure.share(-change), Figure.share(largestFall)));
+            .atMost(Figure.share(Math.max(0, -change)), Figure.share(largestFall)));
   }
 }

@@ -1,6 +1,9 @@
 package org.wattwright.vehicle;
 
 import java.io.Serializable;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Figure;
 import org.wattwright.units.InvalidInputException;
 
 /**
@@ -97,6 +100,19 @@ public final class LoadInfluence implements Serializable {
     return axle == Axle.FRONT ? frontLean : rearLean;
   }
 
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof LoadInfluence that
+        && Double.compare(rear, that.rear) == 0
+        && Double.compare(frontLean, that.frontLean) == 0
+        && Double.compare(rearLean, that.rearLean) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(rear, frontLean, rearLean);
+  }
+
   /**
    * Both axles.
    *
@@ -104,6 +120,10 @@ public final class LoadInfluence implements Serializable {
    */
   @Override
   public String toString() {
-    return "front " + on(Axle.FRONT) + ", rear " + rear + " kg per kg";
+    return "front "
+        + Figure.number(on(Axle.FRONT))
+        + ", rear "
+        + Figure.number(rear)
+        + " kg per kg";
   }
 }

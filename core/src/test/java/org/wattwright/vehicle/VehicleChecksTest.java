@@ -400,6 +400,7 @@ class VehicleChecksTest {
     List<Check> fall = rules.check(new RuleSubject(lighter, List.of(LoadCase.KERB)));
     assertThat(Vans.find(fall, "rule.mass.fall").outcome()).isEqualTo(Outcome.FAIL);
     assertThat(Vans.find(fall, "rule.mass.rise").outcome()).isEqualTo(Outcome.PASS);
+    assertThat(Vans.find(fall, "rule.mass.rise").toString()).contains("0 % ≤ ");
     assertThat(Vans.find(fall, "rule.share.least").outcome()).isEqualTo(Outcome.FAIL);
   }
 

@@ -1,5 +1,6 @@
 package org.wattwright.vehicle;
 
+import static org.wattwright.units.Measures.celsius;
 import static org.wattwright.units.Measures.degrees;
 import static org.wattwright.units.Measures.kilograms;
 import static org.wattwright.units.Measures.kilojoulesPerKelvin;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Nested;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Source;
@@ -494,6 +496,148 @@ class VehicleContractTest {
     @Override
     protected Stream<Object> partsHandedOut(RuleSet value) {
       return Stream.of(value.rules());
+    }
+  }
+
+  @Nested
+  class Intervals extends ValueTypeContract<Spread<Mass>> {
+    @Override
+    protected Spread<Mass> sample() {
+      return ledger(10).after(LoadCase.KERB).spread().total();
+    }
+
+    @Override
+    protected List<Spread<Mass>> different() {
+      return List.of(
+          ledger(11).after(LoadCase.KERB).spread().total(),
+          ledger(10).after(LoadCase.KERB).spread().front());
+    }
+  }
+
+  @Nested
+  class WheelSpreads extends ValueTypeContract<WheelSpread> {
+    @Override
+    protected WheelSpread sample() {
+      return ledger(10).after(LoadCase.KERB).wheelSpread().orElseThrow();
+    }
+
+    @Override
+    protected List<WheelSpread> different() {
+      return List.of(ledger(11).after(LoadCase.KERB).wheelSpread().orElseThrow());
+    }
+  }
+
+  @Nested
+  class CentreSpreads extends ValueTypeContract<CentreSpread> {
+    @Override
+    protected boolean serialises() {
+      return false;
+    }
+
+    @Override
+    protected CentreSpread sample() {
+      return ledger(10).after(LoadCase.KERB).centreSpread();
+    }
+
+    @Override
+    protected List<CentreSpread> different() {
+      return List.of(
+          ledger(11).after(LoadCase.KERB).centreSpread(),
+          MassLedger.of(Vans.plain()).after(LoadCase.KERB).centreSpread());
+    }
+  }
+
+  @Nested
+  class Centres extends ValueTypeContract<CentreOfGravity> {
+    @Override
+    protected boolean serialises() {
+      return false;
+    }
+
+    @Override
+    protected CentreOfGravity sample() {
+      return ledger(10).after(LoadCase.KERB).centreOfGravity();
+    }
+
+    @Override
+    protected List<CentreOfGravity> different() {
+      return List.of(
+          ledger(11).after(LoadCase.KERB).centreOfGravity(),
+          MassLedger.of(Vans.plain()).after(LoadCase.KERB).centreOfGravity());
+    }
+  }
+
+  @Nested
+  class BrakeHeats extends ValueTypeContract<BrakeHeat> {
+    @Override
+    protected BrakeHeat sample() {
+      return BrakeHeat.of(BrakeHeatSink.uncooled(Axle.REAR, kilojoulesPerKelvin(6)), celsius(300));
+    }
+
+    @Override
+    protected List<BrakeHeat> different() {
+      return List.of(
+          BrakeHeat.of(BrakeHeatSink.uncooled(Axle.REAR, kilojoulesPerKelvin(7)), celsius(300)),
+          BrakeHeat.of(BrakeHeatSink.uncooled(Axle.REAR, kilojoulesPerKelvin(6)), celsius(310)),
+          sample().withBasis(Basis.MEASURED),
+          sample().estimatedWithin(0.1));
+    }
+  }
+
+  @Nested
+  class Locks extends ValueTypeContract<FirstLock> {
+    @Override
+    protected FirstLock sample() {
+      return BrakeBalance.of(stance(1000), 0.3).firstLock(0.8);
+    }
+
+    @Override
+    protected List<FirstLock> different() {
+      return List.of(
+          BrakeBalance.of(stance(1000), 0.3).firstLock(0.7),
+          BrakeBalance.of(stance(1000), 0.31).firstLock(0.8));
+    }
+  }
+
+  @Nested
+  class Occupants extends ValueTypeContract<OccupantMass> {
+    @Override
+    protected OccupantMass sample() {
+      return new OccupantMass(kilograms(75), kilograms(5), Source.PHYSICS);
+    }
+
+    @Override
+    protected List<OccupantMass> different() {
+      return List.of(
+          OccupantMass.SEATED_75_KG, new OccupantMass(kilograms(75), kilograms(6), Source.PHYSICS));
+    }
+  }
+
+  @Nested
+  class Influences extends ValueTypeContract<LoadInfluence> {
+    @Override
+    protected LoadInfluence sample() {
+      return ledger(10).influenceOf(PLACE);
+    }
+
+    @Override
+    protected List<LoadInfluence> different() {
+      return List.of(ledger(10).influenceOf(Vans.at(2, 0.2, 0.5)));
+    }
+  }
+
+  @Nested
+  class Subjects extends ValueTypeContract<RuleSubject> {
+    @Override
+    protected RuleSubject sample() {
+      return new RuleSubject(ledger(10), List.of(LoadCase.KERB));
+    }
+
+    @Override
+    protected List<RuleSubject> different() {
+      return List.of(
+          new RuleSubject(ledger(11), List.of(LoadCase.KERB)),
+          new RuleSubject(ledger(10), List.of(LoadCase.KERB, new LoadCase("own", List.of()))));
     }
   }
 }

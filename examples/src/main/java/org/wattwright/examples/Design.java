@@ -2,8 +2,6 @@ package org.wattwright.examples;
 
 import java.util.List;
 import java.util.Optional;
-import org.wattwright.battery.Pack;
-import org.wattwright.battery.SeriesString;
 import org.wattwright.conversion.Conversion;
 import org.wattwright.examples.job.JobInput;
 import org.wattwright.examples.job.Requirement;
@@ -38,10 +36,15 @@ record Design(
    * The pack chosen.
    *
    * @param candidate as the search found it
+   * @param links cables from bay to bay
    * @param conversion with that pack, its link cables included
    * @param vehicle with that pack in it; empty if the job says nothing about the vehicle
    */
-  record Chosen(Candidate candidate, Conversion conversion, Optional<VehicleDesign> vehicle) {}
+  record Chosen(
+      Candidate candidate,
+      LinkCables links,
+      Conversion conversion,
+      Optional<VehicleDesign> vehicle) {}
 
   static Design of(JobInput job) {
     List<Device> devices = job.devices().stream().map(Parts::device).toList();
@@ -122,17 +125,18 @@ record Design(
 
   private static Chosen chosen(
       JobInput job, List<Device> devices, OperatingConditions conditions, Candidate best) {
+    Optional<VehicleDesign> vehicle = job.weighed().map(w -> VehicleDesign.of(w, best));
+    LinkCables links = LinkCables.of(best.pack(), job, vehicle);
     Conversion.Builder builder =
         Conversion.of(job.title())
             .customer(job.customer())
             .vehicle(job.vehicle())
-            .pack(withLinks(best.pack(), job.requirement()))
+            .pack(links.pack())
             .conditions(conditions);
     devices.forEach(builder::device);
     RequirementChecks.of(best, builder.build().pack(), job).forEach(builder::requirement);
-    Optional<VehicleDesign> vehicle = job.weighed().map(w -> VehicleDesign.of(w, best));
     vehicle.ifPresent(design -> addVehicle(builder, design));
-    return new Chosen(best, builder.build(), vehicle);
+    return new Chosen(best, links, builder.build(), vehicle);
   }
 
   private static void addVehicle(Conversion.Builder builder, VehicleDesign vehicle) {
@@ -142,21 +146,5 @@ record Design(
         .axleLimits(vehicle.limits())
         .chassis(vehicle.chassis())
         .requirement(vehicle.placement().check());
-  }
-
-  /** The search knows no bays; the chosen pack gets the link cables of every string. */
-  private static Pack withLinks(Pack pack, Requirement requirement) {
-    return requirement
-        .linkResistance()
-        .map(
-            link -> Pack.of(pack.strings().stream().map(string -> withLink(string, link)).toList()))
-        .orElse(pack);
-  }
-
-  private static SeriesString withLink(
-      SeriesString string, javax.measure.Quantity<javax.measure.quantity.ElectricResistance> link) {
-    SeriesString.Builder builder = SeriesString.of(string.name());
-    string.groups().forEach(g -> builder.group(g.bay(), g.module(), g.count()));
-    return builder.link(link).build();
   }
 }

@@ -20,15 +20,22 @@ final class PackSection {
     PackState peak =
         PackState.of(requirement.peak().stateOfCharge(), requirement.peak().temperature());
     Worksheet power = pack.powerWorksheet(peak, Direction.DISCHARGE, requirement.peak().duration());
-    return SheetSections.of(chosen.conversion())
-        .pack()
-        .withParts(
-            Section.of("Working of the search")
-                .with(
-                    new Paragraph(
-                        "Without link cables, because the search knows no bays; everything below this "
-                            + "table counts them."),
-                    new Working(chosen.candidate().worksheet())),
-            Section.of("Working of the peak power").with(new Working(power)));
+    Section section =
+        SheetSections.of(chosen.conversion())
+            .pack()
+            .withParts(
+                Section.of("Working of the search")
+                    .with(
+                        new Paragraph(
+                            "Without link cables, because the search knows no bays; everything below this "
+                                + "table counts them."),
+                        new Working(chosen.candidate().worksheet())));
+    if (chosen.links().worksheet().isPresent()) {
+      section =
+          section.withParts(
+              Section.of("Working of the link cables")
+                  .with(new Working(chosen.links().worksheet().get())));
+    }
+    return section.withParts(Section.of("Working of the peak power").with(new Working(power)));
   }
 }

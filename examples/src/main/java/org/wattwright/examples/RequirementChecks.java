@@ -30,8 +30,6 @@ import org.wattwright.voltage.DeviceRole;
  * price are as the search found them.
  */
 final class RequirementChecks {
-  private static final String LINKS = "link cable resistance";
-
   private RequirementChecks() {}
 
   static List<Check> of(Candidate candidate, Pack pack, JobInput job) {
@@ -57,15 +55,16 @@ final class RequirementChecks {
             "usable energy at " + asked.power() + " from " + asked.full() + " to " + energy.end())
         .source(Source.requirement("usable energy"))
         .basis(basis(pack).and(pack.basis(CellProperty.CAPACITY)))
-        .estimated(estimated(job, "cruising power", "cruising temperature", LINKS))
+        .estimated(estimated(job, List.of("cruising power", "cruising temperature")))
+        .estimated(estimated(job, Requirement.Links.KEYS))
         .atLeast(
             Figure.of(energy.energy(), KILOWATT_HOUR), Figure.of(asked.energy(), KILOWATT_HOUR));
   }
 
   /** The inputs among these that the job marks as estimated. */
-  private static String[] estimated(JobInput job, String... names) {
+  private static String[] estimated(JobInput job, List<String> names) {
     return job.statements().stream()
-        .filter(s -> s.basis() == Basis.ESTIMATED && List.of(names).contains(s.what()))
+        .filter(s -> s.basis() == Basis.ESTIMATED && names.contains(s.what()))
         .map(Statement::what)
         .toArray(String[]::new);
   }
@@ -98,7 +97,7 @@ final class RequirementChecks {
             "pack.power.discharge", "peak power for " + asked.duration() + " at " + state)
         .source(Source.requirement("peak power"))
         .basis(basis(pack).and(pack.basis(CellProperty.CURRENT)))
-        .estimated(estimated(job, LINKS))
+        .estimated(estimated(job, Requirement.Links.KEYS))
         .note("limited by " + most.governing())
         .atLeast(Figure.of(most.power(), KILOWATT), Figure.of(asked.power(), KILOWATT));
   }

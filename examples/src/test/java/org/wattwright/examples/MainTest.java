@@ -111,6 +111,8 @@ class MainTest {
             "seats.csv")) {
       Files.delete(job.resolve(file));
     }
+    replace("job.csv", "link cable resistance per length,0.315,Ω/km", "link cable resistance,1,mΩ");
+    replace("job.csv", "link joint resistance", "# link joint resistance");
     assertThat(run(job, sheet)).isZero();
     assertThat(out.toString(StandardCharsets.UTF_8))
         .contains("The vehicle was not weighed: nothing is said about axles, tyres and brakes.")

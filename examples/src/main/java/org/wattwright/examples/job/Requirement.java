@@ -1,5 +1,6 @@
 package org.wattwright.examples.job;
 
+import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
@@ -11,6 +12,7 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.wattwright.units.Price;
+import org.wattwright.units.ResistancePerLength;
 import org.wattwright.units.StateOfCharge;
 
 /**
@@ -23,7 +25,7 @@ import org.wattwright.units.StateOfCharge;
  * @param regeneration what the drive unit feeds back at most
  * @param climate the range of pack temperatures
  * @param limits what the pack may weigh, fill and cost
- * @param linkResistance cables between the bays, per string; empty if not stated
+ * @param links cables from bay to bay
  * @param mostStrings most strings in parallel to look at
  * @param objective what ranks the packs that meet everything
  */
@@ -33,7 +35,7 @@ public record Requirement(
     Regeneration regeneration,
     Climate climate,
     Limits limits,
-    Optional<Quantity<ElectricResistance>> linkResistance,
+    Links links,
     int mostStrings,
     Objective objective) {
   /**
@@ -75,6 +77,31 @@ public record Requirement(
    * @param duration &gt; 0
    */
   public record Regeneration(Quantity<ElectricCurrent> current, Quantity<Time> duration) {}
+
+  /**
+   * Resistance of the cables from bay to bay; what is empty was not stated. Either as a whole, or
+   * for a length, to be multiplied by the lengths between the bays that are used.
+   *
+   * @param whole all cables and joints of one string; empty if perLength is stated
+   * @param perLength of the cable, one way, at its operating temperature
+   * @param joint one joint, of which each cable has two
+   */
+  public record Links(
+      Optional<Quantity<ElectricResistance>> whole,
+      Optional<Quantity<ResistancePerLength>> perLength,
+      Optional<Quantity<ElectricResistance>> joint) {
+    /** Key of the whole. */
+    public static final String WHOLE = "link cable resistance";
+
+    /** Key of the resistance for a length. */
+    public static final String PER_LENGTH = "link cable resistance per length";
+
+    /** Key of a joint. */
+    public static final String JOINT = "link joint resistance";
+
+    /** All of them. */
+    public static final List<String> KEYS = List.of(WHOLE, PER_LENGTH, JOINT);
+  }
 
   /**
    * Temperatures of the pack in use.

@@ -1,5 +1,6 @@
 package org.wattwright.examples.job;
 
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.wattwright.units.Kind;
@@ -23,7 +24,7 @@ final class RequirementFile {
             values.optional("module mass limit").map(f -> f.positive(Kind.MASS)),
             values.optional("module volume limit").map(f -> f.positive(Kind.VOLUME)),
             values.optional("module price limit").map(Field::price)),
-        values.optional("link cable resistance").map(f -> f.nonNegative(Kind.RESISTANCE)),
+        links(values),
         values.field("most strings in parallel").count(1, MOST_STRINGS),
         values.field("objective").choice(Objective.class));
   }
@@ -50,6 +51,22 @@ final class RequirementFile {
         values.field("peak power state of charge").stateOfCharge(),
         values.field("peak power temperature").quantity(Kind.TEMPERATURE),
         values.field("peak power when empty and coldest").positive(Kind.POWER));
+  }
+
+  private static Requirement.Links links(KeyValues values) {
+    Optional<Field> whole = values.optional(Requirement.Links.WHOLE);
+    Optional<Field> perLength = values.optional(Requirement.Links.PER_LENGTH);
+    Optional<Field> joint = values.optional(Requirement.Links.JOINT);
+    if (whole.isPresent() && perLength.isPresent()) {
+      throw whole.get().error("must not stand beside " + Requirement.Links.PER_LENGTH);
+    }
+    if (joint.isPresent() && perLength.isEmpty()) {
+      throw joint.get().error("must stand beside " + Requirement.Links.PER_LENGTH);
+    }
+    return new Requirement.Links(
+        whole.map(f -> f.nonNegative(Kind.RESISTANCE)),
+        perLength.map(f -> f.nonNegative(Kind.RESISTANCE_PER_LENGTH)),
+        joint.map(f -> f.nonNegative(Kind.RESISTANCE)));
   }
 
   private static Requirement.Climate climate(KeyValues values) {

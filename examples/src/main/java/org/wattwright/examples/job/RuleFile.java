@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import org.wattwright.check.Source;
 import org.wattwright.vehicle.Axle;
 import org.wattwright.vehicle.AxleLoadRiseRule;
@@ -22,6 +22,11 @@ import org.wattwright.vehicle.VehicleRule;
  * own source. May be missing.
  */
 final class RuleFile {
+  private static final String LOAD_CASE = "load case";
+  private static final String AXLE = "axle";
+  private static final String LEAST = "least";
+  private static final String MOST = "most";
+
   private RuleFile() {}
 
   private enum Limit {
@@ -29,6 +34,16 @@ final class RuleFile {
     AXLE_SHARE,
     AXLE_SHARE_SHIFT,
     AXLE_LOAD_RISE;
+
+    /** The columns that are not left empty, beside those of every row. */
+    Set<String> columns() {
+      return switch (this) {
+        case KERB_MASS -> Set.of(LEAST);
+        case AXLE_SHARE -> Set.of(LOAD_CASE, AXLE, LEAST);
+        case AXLE_SHARE_SHIFT -> Set.of();
+        case AXLE_LOAD_RISE -> Set.of(AXLE);
+      };
+    }
 
     @Override
     public String toString() {
@@ -61,22 +76,32 @@ final class RuleFile {
 
   private static Row row(CsvRow row) {
     Limit limit = row.field("limit").choice(Limit.class);
-    Optional<String> loadCase = row.optional("load case").map(Field::text);
-    Optional<Axle> axle = row.optional("axle").map(f -> f.choice(Axle.class));
-    double least = row.optional("least").map(Field::share).orElse(0.0);
-    double most = row.field("most").share();
-    VehicleRule rule =
-        row.origin()
-            .locate(
-                () ->
-                    switch (limit) {
-                      case KERB_MASS -> new KerbMassRule(most, least);
-                      case AXLE_SHARE ->
-                          new AxleShareRule(
-                              loadCase.orElse("kerb"), axle.orElse(Axle.FRONT), least, most);
-                      case AXLE_SHARE_SHIFT -> new AxleShareShiftRule(most);
-                      case AXLE_LOAD_RISE -> new AxleLoadRiseRule(axle.orElse(Axle.FRONT), most);
-                    });
+    rejectOthers(row, limit);
+    VehicleRule rule = row.origin().locate(() -> rule(row, limit));
     return new Row(new Clause(row.field("rule set").text(), row.field("source").text()), rule);
+  }
+
+  private static VehicleRule rule(CsvRow row, Limit limit) {
+    double most = row.field(MOST).share();
+    return switch (limit) {
+      case KERB_MASS -> new KerbMassRule(most, row.field(LEAST).share());
+      case AXLE_SHARE ->
+          new AxleShareRule(row.field(LOAD_CASE).text(), axle(row), row.field(LEAST).share(), most);
+      case AXLE_SHARE_SHIFT -> new AxleShareShiftRule(most);
+      case AXLE_LOAD_RISE -> new AxleLoadRiseRule(axle(row), most);
+    };
+  }
+
+  private static Axle axle(CsvRow row) {
+    return row.field(AXLE).choice(Axle.class);
+  }
+
+  /** A cell that the limit does not heed would be a rule that the reader believes in. */
+  private static void rejectOthers(CsvRow row, Limit limit) {
+    for (String column : List.of(LOAD_CASE, AXLE, LEAST)) {
+      if (!limit.columns().contains(column) && row.optional(column).isPresent()) {
+        throw row.field(column).error("must be empty for " + limit);
+      }
+    }
   }
 }

@@ -22,6 +22,9 @@ final class HtmlBlocks implements BlockWriter {
   /** A table with more rows than these may be split over two pages. */
   private static final int MOST_ROWS_UNBROKEN = 14;
 
+  /** A column of {@link CheckList#headings}. */
+  private static final int ACTUAL_AND_LIMIT = 2;
+
   private final StringBuilder out;
   private int figures;
 
@@ -80,7 +83,11 @@ final class HtmlBlocks implements BlockWriter {
     for (List<String> row : table.rows()) {
       out.append("<tr>");
       for (int i = 0; i < row.size(); i++) {
-        out.append(HtmlText.element("td" + styleOf(table.columns().get(i)), row.get(i)));
+        DataTable.Column column = table.columns().get(i);
+        out.append(
+            column.isNumeric()
+                ? HtmlText.figures("number", row.get(i))
+                : HtmlText.element("td", row.get(i)));
       }
       line("</tr>");
     }
@@ -132,7 +139,12 @@ final class HtmlBlocks implements BlockWriter {
     out.append("<tr>");
     out.append(
         HtmlText.element("td class=\"verdict " + styleOf(check.outcome()) + "\"", cells.get(0)));
-    cells.subList(1, cells.size()).forEach(cell -> out.append(HtmlText.element("td", cell)));
+    for (int i = 1; i < cells.size(); i++) {
+      out.append(
+          i == ACTUAL_AND_LIMIT
+              ? HtmlText.figures("", cells.get(i))
+              : HtmlText.element("td", cells.get(i)));
+    }
     line("</tr>");
   }
 

@@ -1,5 +1,8 @@
 package org.wattwright.examples.sheet;
 
+import java.util.Arrays;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.wattwright.conversion.PlainText;
 
 /** HTML out of plain text. */
@@ -38,6 +41,22 @@ final class HtmlText {
       }
     }
     return out.toString();
+  }
+
+  private static final Pattern BREAKS = Pattern.compile("(?<=,) | (?=[≤≥])");
+
+  /**
+   * A cell of figures: a value stays with its unit, a line may break before a limit and after a
+   * comma.
+   */
+  static String figures(String cssClass, String text) {
+    String[] pieces = BREAKS.split(text);
+    if (pieces.length == 1) {
+      return element("td" + (cssClass.isEmpty() ? "" : " class=\"" + cssClass + "\""), text);
+    }
+    String spans =
+        Arrays.stream(pieces).map(piece -> element("span", piece)).collect(Collectors.joining(" "));
+    return "<td class=\"" + (cssClass + " split").strip() + "\">" + spans + "</td>";
   }
 
   /** An element with escaped text inside; the start tag is ours. */

@@ -88,6 +88,15 @@ class SheetTest {
   }
 
   @Test
+  void aLineBreaksBetweenAFigureAndItsVerdictAndNowhereElse() {
+    DataTable table = DataTable.of("", "Check", ">kerb").row("front", "556 kg ≤ 760 kg, PASS");
+    assertThat(HtmlSheet.render(sheet(Section.of("A").with(table))))
+        .contains(
+            "<td class=\"number split\"><span>556 kg</span> <span>≤ 760 kg,</span>"
+                + " <span>PASS</span></td>");
+  }
+
+  @Test
   void setsNumbersFlushRightAndNumbersTheFigures() {
     Drawing drawing = new Drawing("<svg></svg>", "Windows", "From 74 V to 101 V");
     String page =
