@@ -23,18 +23,22 @@ final class ChargeChecks {
   private final ChargeKernel kernel;
   private final ChargeRun.Course course;
   private final boolean warms;
+  private final boolean asksForVoltage;
 
   ChargeChecks(ChargeSimulation simulation, ChargeKernel kernel, ChargeRun.Course course) {
     this.pack = simulation.pack();
     this.kernel = kernel;
     this.course = course;
     this.warms = simulation.cooling() != null;
+    this.asksForVoltage = simulation.asksForVoltage();
   }
 
   List<Check> all() {
     List<Check> checks = new ArrayList<>();
     checks.add(completes());
-    checks.add(setVoltage());
+    if (asksForVoltage) {
+      checks.add(setVoltage());
+    }
     checks.add(unthrottled());
     if (warms) {
       checks.add(hottest());

@@ -358,6 +358,10 @@ public final class ChargeSimulation implements Serializable {
     return draft.station;
   }
 
+  boolean asksForVoltage() {
+    return draft.voltage != null;
+  }
+
   @Nullable AmbientCooling cooling() {
     return draft.cooling;
   }

@@ -6,9 +6,11 @@ import static org.wattwright.units.WorkshopUnits.MINUTE;
 import static org.wattwright.units.WorkshopUnits.WATT;
 
 import java.util.List;
+import java.util.function.Predicate;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
@@ -41,17 +43,24 @@ final class LowVoltageChecks {
     return List.of(power(), peak(), voltage(), holdUp(), parked());
   }
 
-  private CheckBuilder named(String code, String what) {
-    CheckBuilder check = Check.named(code, what).basis(budget.basis());
-    budget.loads().stream()
-        .filter(load -> load.basis() == org.wattwright.check.Basis.ESTIMATED)
-        .forEach(load -> check.estimated("load " + load.name()));
+  /** A check that rests on some of the loads. */
+  private CheckBuilder named(String code, String what, Predicate<LowVoltageLoad> counts) {
+    CheckBuilder check = Check.named(code, what);
+    for (LowVoltageLoad load : budget.loads()) {
+      if (counts.test(load)) {
+        check.basis(load.basis());
+        if (load.basis() == Basis.ESTIMATED) {
+          check.estimated("load " + load.name());
+        }
+      }
+    }
     return check;
   }
 
   private Check power() {
     String remark = "at " + temperature + "; " + budget;
-    return named("charging.converter-power", "required power against " + converter.name())
+    return named(
+            "charging.converter-power", "required power against " + converter.name(), load -> true)
         .source(Source.dataSheet(converter.name()))
         .note(remark)
         .atMost(Figure.of(budget.requiredPower(), WATT), Figure.ofSi(givesW, WATT));
@@ -61,7 +70,7 @@ final class LowVoltageChecks {
   private Check peak() {
     double missingA = Math.max(0, budget.peakA() - givesW / budget.voltageV());
     CheckBuilder check =
-        named("charging.converter-peak", "current the battery adds at the peak")
+        named("charging.converter-peak", "current the battery adds at the peak", load -> true)
             .source(Source.dataSheet("low-voltage battery"))
             .note(Figure.of(budget.peakPower(), WATT) + " at the peak");
     if (missingA == 0) {
@@ -85,7 +94,10 @@ final class LowVoltageChecks {
 
   private Check holdUp() {
     CheckBuilder check =
-        named("charging.hold-up", "essential loads on the battery alone, the converter stopped")
+        named(
+                "charging.hold-up",
+                "essential loads on the battery alone, the converter stopped",
+                LowVoltageLoad::isEssential)
             .source(ASKED)
             .safety()
             .note(Figure.of(budget.essentialCurrent(), AMPERE) + " from " + budget.battery());
@@ -98,7 +110,10 @@ final class LowVoltageChecks {
 
   private Check parked() {
     CheckBuilder check =
-        named("charging.parked", "time parked until the usable charge is gone")
+        named(
+                "charging.parked",
+                "time parked until the usable charge is gone",
+                load -> load.asleepA() > 0)
             .source(ASKED)
             .note(Figure.of(budget.keyOffCurrent(), AMPERE) + " with the key off");
     return budget

@@ -278,7 +278,13 @@ class ChargeSimulationTest extends ValueTypeContract<ChargeResult> {
     Source night = Source.requirement("one night");
     assertThat(charge.timeCheck(hours(10), night).outcome()).isEqualTo(Outcome.PASS);
     assertThat(charge.timeCheck(hours(3), night).outcome()).isEqualTo(Outcome.FAIL);
-    assertThat(Checks.withCode(charge.checks(), "charging.set-voltage").get(0).outcome())
+    assertThat(Checks.withCode(charge.checks(), "charging.set-voltage")).isEmpty();
+    assertThat(
+            Checks.withCode(
+                    TestParts.usual().voltageAtMost(volts(350)).run().checks(),
+                    "charging.set-voltage")
+                .get(0)
+                .outcome())
         .isEqualTo(Outcome.PASS);
     assertThat(
             Checks.withCode(

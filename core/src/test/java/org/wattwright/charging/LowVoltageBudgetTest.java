@@ -134,6 +134,12 @@ class LowVoltageBudgetTest {
             budget.checks(TestParts.converter().build(), celsius(20), TARGETS), "charging.hold-up");
     assertThat(holdUp.outcome()).isEqualTo(Outcome.CAUTION);
     assertThat(holdUp.estimates()).containsExactly("load headlights, low beam");
+    LowVoltageBudget drained =
+        of(battery(), budget.loads().get(0), LowVoltageLoad.keyOff("alarm", milliamperes(20)));
+    Check parked =
+        check(
+            drained.checks(TestParts.converter().build(), celsius(20), TARGETS), "charging.parked");
+    assertThat(parked.estimates()).isEmpty();
   }
 
   @Test
