@@ -273,6 +273,6 @@ class LoadStateTest {
     assertThat(state.stance().orElseThrow())
         .hasToString("1156 kg, centre of gravity 1.225 m behind front axle, 0.5356 m up");
     assertThat(ledger.influenceOf(Position.behindFrontAxle(metres(0))))
-        .hasToString("front 1.0, rear 0.0 kg per kg");
+        .hasToString("front 1, rear 0 kg per kg");
   }
 }
