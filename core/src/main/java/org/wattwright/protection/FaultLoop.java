@@ -26,7 +26,7 @@ import org.wattwright.units.Kind;
  * The loop that a short circuit closes: a voltage, and the resistances and inductances in its way,
  * part by part.
  *
- * <p>I∞ = (U₀ − U_arc)/ΣR; τ = ΣL/ΣR. Where the parts are known only within a band, {@code
+ * <p>I∞ = (U₀ − U_arc)/ΣR; τ = ΣL/ΣR. Where the parts are known only within a band, {@link
  * FaultSource} takes the ends of the band.
  *
  * <pre>{@code

@@ -14,7 +14,7 @@ import org.wattwright.units.Kind;
 import org.wattwright.units.Measures;
 
 /**
- * Faults that a circuit may see, from the lowest to the highest, as {@code FaultSource} finds them.
+ * Faults that a circuit may see, from the lowest to the highest, as {@link FaultSource} finds them.
  *
  * <p>Immutable and thread-safe.
  */
@@ -111,11 +111,7 @@ public final class FaultRange implements Serializable {
     if (highest == null) {
       return Optional.empty();
     }
-    double sumA = highest.prospectiveA();
-    for (CapacitorDischarge capacitor : capacitors) {
-      sumA += capacitor.peakA();
-    }
-    return Optional.of(Kind.CURRENT.ofSi(sumA));
+    return Optional.of(CombinedFault.of(highest, capacitors).peakAtMost());
   }
 
   /**
