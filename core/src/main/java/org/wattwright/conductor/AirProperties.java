@@ -82,33 +82,64 @@ final class AirProperties {
     return Math.sqrt(Math.sqrt(buoyancy(filmK)));
   }
 
-  /** Nusselt number of a horizontal cylinder less its constant part, over √D·ΔT^(1/6), squared. */
-  static double cylinderConductance(double filmK, double sixthRootOfRise) {
+  /** λ·Nu of a horizontal cylinder; {@code power} = √D·ΔT^(1/6). */
+  static double cylinderConductance(double filmK, double power) {
     double at = position(filmK);
     int cell = (int) at;
     double share = at - cell;
-    double conductivity = between(CONDUCTIVITY_GRID, cell, share);
-    double root = 0.60 + between(CYLINDER_GRID, cell, share) * sixthRootOfRise;
-    return conductivity * root * root;
+    double root = 0.60 + between(CYLINDER_GRID, cell, share) * power;
+    return between(CONDUCTIVITY_GRID, cell, share) * root * root;
   }
 
-  /** λ·Nu of a vertical face; {@code fourthRootOfRise} = (ΔT·L³)^(1/4). */
-  static double verticalConductance(double filmK, double fourthRootOfRise) {
+  /** Derivative of λ·Nu·ΔT by ΔT, where the film warms by half of it. */
+  static double cylinderSlope(double filmK, double power, double riseK) {
+    double at = position(filmK);
+    int cell = (int) at;
+    double conductivity = between(CONDUCTIVITY_GRID, cell, at - cell);
+    double part = between(CYLINDER_GRID, cell, at - cell) * power;
+    double root = 0.60 + part;
+    double byFilm = halfSlope(CONDUCTIVITY_GRID, cell) * root;
+    byFilm += 2 * conductivity * halfSlope(CYLINDER_GRID, cell) * power;
+    return root * (conductivity * (root + part / 3) + byFilm * riseK);
+  }
+
+  /** λ·Nu of a vertical face; {@code power} = (ΔT·L³)^(1/4). */
+  static double verticalConductance(double filmK, double power) {
     double at = position(filmK);
     int cell = (int) at;
     double share = at - cell;
     return between(CONDUCTIVITY_GRID, cell, share)
-        * (0.68 + between(VERTICAL_GRID, cell, share) * fourthRootOfRise);
+        * (0.68 + between(VERTICAL_GRID, cell, share) * power);
   }
 
-  /** λ·Ra^(1/4) of a horizontal face; {@code fourthRootOfRise} = (ΔT·L³)^(1/4). */
-  static double horizontalConductance(double filmK, double fourthRootOfRise) {
+  /** Derivative of λ·Nu·ΔT by ΔT, where the film warms by half of it. */
+  static double verticalSlope(double filmK, double power, double riseK) {
+    double at = position(filmK);
+    int cell = (int) at;
+    double conductivity = between(CONDUCTIVITY_GRID, cell, at - cell);
+    double part = between(VERTICAL_GRID, cell, at - cell) * power;
+    double byFilm = halfSlope(CONDUCTIVITY_GRID, cell) * (0.68 + part);
+    byFilm += conductivity * halfSlope(VERTICAL_GRID, cell) * power;
+    return conductivity * (0.68 + part * 5 / 4) + byFilm * riseK;
+  }
+
+  /** λ·Ra^(1/4) of a horizontal face; {@code power} = (ΔT·L³)^(1/4). */
+  static double horizontalConductance(double filmK, double power) {
     double at = position(filmK);
     int cell = (int) at;
     double share = at - cell;
-    return between(CONDUCTIVITY_GRID, cell, share)
-        * between(BUOYANCY_GRID, cell, share)
-        * fourthRootOfRise;
+    return between(CONDUCTIVITY_GRID, cell, share) * between(BUOYANCY_GRID, cell, share) * power;
+  }
+
+  /** Derivative of λ·Ra^(1/4)·ΔT by ΔT, where the film warms by half of it. */
+  static double horizontalSlope(double filmK, double power, double riseK) {
+    double at = position(filmK);
+    int cell = (int) at;
+    double conductivity = between(CONDUCTIVITY_GRID, cell, at - cell);
+    double buoyancy = between(BUOYANCY_GRID, cell, at - cell);
+    double byFilm = halfSlope(CONDUCTIVITY_GRID, cell) * buoyancy;
+    byFilm += conductivity * halfSlope(BUOYANCY_GRID, cell);
+    return power * (conductivity * buoyancy * 5 / 4 + byFilm * riseK);
   }
 
   /** Position on the grid, held just inside its last cell. */
@@ -120,5 +151,10 @@ final class AirProperties {
 
   private static double between(double[] grid, int cell, double share) {
     return grid[cell] + share * (grid[cell + 1] - grid[cell]);
+  }
+
+  /** Change of a property with the surface temperature, of which the film takes half. */
+  private static double halfSlope(double[] grid, int cell) {
+    return (grid[cell + 1] - grid[cell]) / (2 * STEP_K);
   }
 }

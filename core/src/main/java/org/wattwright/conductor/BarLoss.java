@@ -8,28 +8,41 @@ package org.wattwright.conductor;
  * narrow faces' convection is left out, which is on the safe side.
  */
 final class BarLoss extends SurfaceLoss {
+  private static final double VERTICAL_FACES = 2;
+
+  /** Upper and lower face, each as wide as twice its characteristic length. */
+  private static final double HORIZONTAL_FACES = (0.54 + 0.27) * 2;
+
   private final boolean onEdge;
-  private final double widthM;
   private final double lengthPower;
 
   BarLoss(Surroundings surroundings, double emissivity, Busbar.Section section, boolean onEdge) {
     super(surroundings, emissivity, 2 * (section.widthM() + section.thicknessM()));
     this.onEdge = onEdge;
-    this.widthM = section.widthM();
     // Characteristic length: the height of a vertical face, area over perimeter of a flat strip.
-    double lengthM = onEdge ? widthM : widthM / 2;
+    double lengthM = onEdge ? section.widthM() : section.widthM() / 2;
     this.lengthPower = Math.pow(lengthM, 0.75);
   }
 
   @Override
-  double convectionWPerM(double surfaceK) {
-    double riseK = surfaceK - airK();
-    double root = lengthPower * Math.sqrt(Math.sqrt(Math.abs(riseK)));
-    double filmK = (surfaceK + airK()) / 2;
-    if (onEdge) {
-      return 2 * AirProperties.verticalConductance(filmK, root) * riseK;
-    }
-    double perLength = AirProperties.horizontalConductance(filmK, root) / (widthM / 2);
-    return (0.54 + 0.27) * perLength * widthM * riseK;
+  double powerOfRise(double riseK) {
+    return lengthPower * Math.sqrt(Math.sqrt(Math.abs(riseK)));
+  }
+
+  @Override
+  double convectionWPerM(double riseK, double power) {
+    double filmK = airK() + riseK / 2;
+    return riseK
+        * (onEdge
+            ? VERTICAL_FACES * AirProperties.verticalConductance(filmK, power)
+            : HORIZONTAL_FACES * AirProperties.horizontalConductance(filmK, power));
+  }
+
+  @Override
+  double convectionSlopeWPerMK(double riseK, double power) {
+    double filmK = airK() + riseK / 2;
+    return onEdge
+        ? VERTICAL_FACES * AirProperties.verticalSlope(filmK, power, riseK)
+        : HORIZONTAL_FACES * AirProperties.horizontalSlope(filmK, power, riseK);
   }
 }

@@ -14,12 +14,19 @@ final class CylinderLoss extends SurfaceLoss {
     return Math.cbrt(Math.sqrt(x));
   }
 
+  @Override
+  double powerOfRise(double riseK) {
+    return rootOfDiameter * sixthRoot(Math.abs(riseK));
+  }
+
   /** π·D·h·ΔT = π·λ·Nu·ΔT: the diameter cancels but for the Rayleigh number. */
   @Override
-  double convectionWPerM(double surfaceK) {
-    double riseK = surfaceK - airK();
-    double root = rootOfDiameter * sixthRoot(Math.abs(riseK));
-    double filmK = (surfaceK + airK()) / 2;
-    return Math.PI * AirProperties.cylinderConductance(filmK, root) * riseK;
+  double convectionWPerM(double riseK, double power) {
+    return Math.PI * AirProperties.cylinderConductance(airK() + riseK / 2, power) * riseK;
+  }
+
+  @Override
+  double convectionSlopeWPerMK(double riseK, double power) {
+    return Math.PI * AirProperties.cylinderSlope(airK() + riseK / 2, power, riseK);
   }
 }

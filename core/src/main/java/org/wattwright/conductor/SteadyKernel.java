@@ -1,28 +1,29 @@
 package org.wattwright.conductor;
 
 /**
- * Surface temperature at which a surface loses what flows into it, by a bracketed secant.
+ * Surface temperature at which a surface loses what flows into it, by Newton's method in a bracket.
  *
  * <p>The inflow is linear in the surface temperature: for a current it is I²R(T_c) with T_c = T_s +
  * q·T₁ eliminated, for a given conductor temperature it is (T_c − T_s)/T₁. The first guess takes
- * the loss as ∝ ΔT^1.2, the first slope follows from it, and the bracket keeps a wild step inside.
- * Three evaluations are usual, four the most seen.
+ * the loss as a power of the rise, fitted at 30 K and 90 K; the slope is exact but for the kinks of
+ * the table of air; the bracket keeps a wild step inside. The last step is taken without looking
+ * again, since the bend of the loss bounds the error that it leaves.
  */
 final class SteadyKernel {
   /** Highest surface temperature for which the formulas and the table of air are claimed. */
   static final double HIGHEST_K = 673.15;
 
   private static final double TRIAL_RISE_K = 30;
-  private static final double EXPONENT = 1.2;
+  private static final double TRIAL_RATIO = 3;
 
-  /**
-   * A secant step this small, as a share of the rise, leaves an error of less than 1e-6 K: the
-   * error is of the order of the product of the last two steps.
-   */
-  private static final double LAST_STEP_SHARE = 1e-5;
+  /** Second derivative over first, times the rise, of convection: ∝ ΔT^1.33 at the most. */
+  private static final double RISE_BEND = 0.34;
 
-  /** The first slope is a guess, so its step leaves an error of the order of itself. */
-  private static final double LAST_GUESSED_STEP_SHARE = 1e-8;
+  /** Second derivative over first, times the temperature, of radiation: ∝ T⁴. */
+  private static final double TEMPERATURE_BEND = 3;
+
+  /** Error of a surface temperature that is small enough, in K. */
+  private static final double ERROR_K = 1e-7;
 
   private static final int MOST_STEPS = 100;
 
@@ -30,13 +31,19 @@ final class SteadyKernel {
   private final double airK;
   private final double lossAtAirWPerM;
   private final double trialConductanceWPerMK;
+  private final double conductanceExponent;
 
   SteadyKernel(SurfaceLoss loss) {
     this.loss = loss;
     this.airK = loss.airK();
     this.lossAtAirWPerM = loss.lossWPerM(airK);
-    double trialWPerM = loss.lossWPerM(airK + TRIAL_RISE_K) - lossAtAirWPerM;
-    this.trialConductanceWPerMK = trialWPerM / TRIAL_RISE_K;
+    this.trialConductanceWPerMK = conductance(TRIAL_RISE_K);
+    double ratio = conductance(TRIAL_RISE_K * TRIAL_RATIO) / trialConductanceWPerMK;
+    this.conductanceExponent = Math.log(ratio) / Math.log(TRIAL_RATIO);
+  }
+
+  private double conductance(double riseK) {
+    return (loss.lossWPerM(airK + riseK) - lossAtAirWPerM) / riseK;
   }
 
   SurfaceLoss loss() {
@@ -60,27 +67,28 @@ final class SteadyKernel {
     double low = airK;
     double high = HIGHEST_K;
     double x = firstGuessK(excessWPerM, slopeWPerMK);
-    double f = residual(x, inflowAtAirWPerM, slopeWPerMK);
-    double riseK = x - airK;
-    double gain = EXPONENT * (f + excessWPerM + slopeWPerMK * riseK) / riseK - slopeWPerMK;
     for (int i = 0; i < MOST_STEPS; i++) {
+      double riseK = x - airK;
+      double power = loss.powerOfRise(riseK);
+      double f = loss.lossWPerM(riseK, power) - inflowAtAirWPerM - slopeWPerMK * riseK;
+      double outward = loss.slopeWPerMK(riseK, power);
+      double gain = outward - slopeWPerMK;
       low = f < 0 ? x : low;
       high = f < 0 ? high : x;
       double next = x - f / gain;
-      double share = i == 0 ? LAST_GUESSED_STEP_SHARE : LAST_STEP_SHARE;
-      if (Math.abs(next - x) <= share * (next - airK)) {
-        return next;
-      }
-      if (!(next > low && next < high)) {
+      if (next > low && next < high) {
+        double stepK = next - x;
+        double bend = outward * (RISE_BEND / (next - airK) + TEMPERATURE_BEND / next);
+        if (bend * stepK * stepK <= 2 * ERROR_K * gain) {
+          return next;
+        }
+      } else {
         if (high == HIGHEST_K && !(residual(HIGHEST_K, inflowAtAirWPerM, slopeWPerMK) >= 0)) {
           return Double.POSITIVE_INFINITY;
         }
         next = (low + high) / 2;
       }
-      double nextF = residual(next, inflowAtAirWPerM, slopeWPerMK);
-      gain = (nextF - f) / (next - x);
       x = next;
-      f = nextF;
     }
     throw new IllegalStateException(
         "no surface temperature between " + low + " K and " + high + " K after " + MOST_STEPS);
@@ -90,14 +98,15 @@ final class SteadyKernel {
     return loss.lossWPerM(surfaceK) - inflowAtAirWPerM - slopeWPerMK * (surfaceK - airK);
   }
 
-  /** From excess = (G₃₀·(ΔT/30)^0.2 − q₁)·ΔT with the power worked in. */
+  /** From excess = (G₃₀·(ΔT/30)^m − q₁)·ΔT, with the exponent of the bracket as it is at 30 K. */
   private double firstGuessK(double excessWPerM, double slopeWPerMK) {
     double conductance = trialConductanceWPerMK - slopeWPerMK;
     if (!(conductance > 0)) {
       return (airK + HIGHEST_K) / 2;
     }
     double ratio = excessWPerM / (conductance * TRIAL_RISE_K);
-    double riseK = TRIAL_RISE_K * ratio / CylinderLoss.sixthRoot(ratio);
+    double exponent = 1 + conductanceExponent * trialConductanceWPerMK / conductance;
+    double riseK = TRIAL_RISE_K * Math.pow(ratio, 1 / exponent);
     return Math.min(airK + riseK, (airK + HIGHEST_K) / 2);
   }
 }

@@ -36,14 +36,37 @@ abstract class SurfaceLoss {
     return airK;
   }
 
-  /** Convection only, for a rise of either sign. */
-  abstract double convectionWPerM(double surfaceK);
+  /** Power of the rise that both the loss and its slope need, worked out once for the two. */
+  abstract double powerOfRise(double riseK);
+
+  /** Convection only, for a rise of either sign; {@code power} = {@link #powerOfRise}. */
+  abstract double convectionWPerM(double riseK, double power);
+
+  /** Derivative of the convection by the surface temperature, the air's properties included. */
+  abstract double convectionSlopeWPerMK(double riseK, double power);
+
+  final double convectionWPerM(double surfaceK) {
+    double riseK = surfaceK - airK;
+    return convectionWPerM(riseK, powerOfRise(riseK));
+  }
 
   final double radiationWPerM(double surfaceK) {
     return radiationFactor * (fourthPower(surfaceK) - surroundingsK4);
   }
 
   final double lossWPerM(double surfaceK) {
-    return convectionWPerM(surfaceK) + radiationWPerM(surfaceK);
+    double riseK = surfaceK - airK;
+    return lossWPerM(riseK, powerOfRise(riseK));
+  }
+
+  final double lossWPerM(double riseK, double power) {
+    return convectionWPerM(riseK, power) + radiationWPerM(airK + riseK);
+  }
+
+  /** How much more is lost for a surface one kelvin warmer. */
+  final double slopeWPerMK(double riseK, double power) {
+    double surfaceK = airK + riseK;
+    return convectionSlopeWPerMK(riseK, power)
+        + 4 * radiationFactor * surfaceK * surfaceK * surfaceK;
   }
 }

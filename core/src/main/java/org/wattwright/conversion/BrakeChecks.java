@@ -17,7 +17,7 @@ final class BrakeChecks {
   static final double DRY_ROAD = 0.8;
 
   /** Wet road, for the parking brake; common practice. */
-  private static final double WET_ROAD = 0.6;
+  static final double WET_ROAD = 0.6;
 
   private BrakeChecks() {}
 

@@ -1,5 +1,6 @@
 package org.wattwright.conversion;
 
+import static org.wattwright.units.WorkshopUnits.KILOMETRE_PER_HOUR;
 import static org.wattwright.units.WorkshopUnits.KILOPASCAL;
 import static org.wattwright.units.WorkshopUnits.MILLIMETRE;
 
@@ -12,6 +13,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Given;
 import org.wattwright.check.Source;
@@ -19,6 +21,9 @@ import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.vehicle.Axle;
 import org.wattwright.vehicle.AxleSpring;
+import org.wattwright.vehicle.BrakeHeat;
+import org.wattwright.vehicle.CorneringStiffness;
+import org.wattwright.vehicle.Descent;
 import org.wattwright.vehicle.ParkingBrake;
 import org.wattwright.vehicle.RuleSet;
 import org.wattwright.vehicle.Tyre;
@@ -39,7 +44,8 @@ import org.wattwright.vehicle.Tyre;
  * <p>Immutable and thread-safe: every call returns a new chassis.
  */
 public final class Chassis {
-  private static final Chassis UNKNOWN = new Chassis(new Fields(null, null, null), Parts.NONE);
+  private static final Chassis UNKNOWN =
+      new Chassis(new Fields(null, null, null, null, null), Parts.NONE);
 
   private final Fields fields;
   private final Parts parts;
@@ -48,13 +54,21 @@ public final class Chassis {
   private record Fields(
       @Nullable Given<Double> rearBrakeShare,
       @Nullable ParkingBrake parkingBrake,
-      @Nullable SteeringShare steeringShare) {}
+      @Nullable SteeringShare steeringShare,
+      @Nullable Handling handling,
+      @Nullable Descent descent) {}
 
   /** What there is one of for each axle, or any number. */
   private record Parts(
-      Map<Axle, Spring> springs, Map<Axle, TyrePressure> pressures, List<RuleSet> rules) {
-    static final Parts NONE = new Parts(Map.of(), Map.of(), List.of());
+      Map<Axle, Spring> springs,
+      Map<Axle, TyrePressure> pressures,
+      Map<Axle, BrakeHeat> heats,
+      List<RuleSet> rules) {
+    static final Parts NONE = new Parts(Map.of(), Map.of(), Map.of(), List.of());
   }
+
+  /** Stiffness of both axles and how fast the vehicle goes. */
+  record Handling(CorneringStiffness front, CorneringStiffness rear, Quantity<Speed> topSpeed) {}
 
   /** A spring and the bump travel that must be left. */
   record Spring(AxleSpring spring, Quantity<Length> least) {}
@@ -88,7 +102,10 @@ public final class Chassis {
    */
   public Chassis brakes(Given<Double> rearShare) {
     Require.fraction("Chassis.brakes", rearShare.value());
-    return new Chassis(new Fields(rearShare, fields.parkingBrake, fields.steeringShare), parts);
+    return new Chassis(
+        new Fields(
+            rearShare, fields.parkingBrake, fields.steeringShare, fields.handling, fields.descent),
+        parts);
   }
 
   /**
@@ -99,7 +116,10 @@ public final class Chassis {
    */
   public Chassis parkingBrake(ParkingBrake brake) {
     Objects.requireNonNull(brake, "brake");
-    return new Chassis(new Fields(fields.rearBrakeShare, brake, fields.steeringShare), parts);
+    return new Chassis(
+        new Fields(
+            fields.rearBrakeShare, brake, fields.steeringShare, fields.handling, fields.descent),
+        parts);
   }
 
   /**
@@ -113,7 +133,72 @@ public final class Chassis {
   public Chassis steeringShareAtLeast(double least, Source source) {
     Require.fraction("Chassis.steeringShareAtLeast", least);
     SteeringShare asked = new SteeringShare(least, Objects.requireNonNull(source, "source"));
-    return new Chassis(new Fields(fields.rearBrakeShare, fields.parkingBrake, asked), parts);
+    return new Chassis(
+        new Fields(
+            fields.rearBrakeShare, fields.parkingBrake, asked, fields.handling, fields.descent),
+        parts);
+  }
+
+  /**
+   * With what the tyres of both axles do in a bend, and the top speed of the converted vehicle.
+   *
+   * @param front stiffness of the front axle; an estimate gives at most a caution
+   * @param rear stiffness of the rear axle
+   * @param topSpeed &gt; 0 km/h
+   * @return a new chassis
+   * @throws InvalidInputException if the top speed is not positive or a stiffness is that of the
+   *     other axle
+   */
+  public Chassis handling(
+      CorneringStiffness front, CorneringStiffness rear, Quantity<Speed> topSpeed) {
+    Require.quantity("Chassis.topSpeed", topSpeed, KILOMETRE_PER_HOUR).positive();
+    if (front.axle() != Axle.FRONT || rear.axle() != Axle.REAR) {
+      throw InvalidInputException.of(
+          "Chassis.handling", "of front and rear axle", front.axle() + ", " + rear.axle());
+    }
+    Handling handling = new Handling(front, rear, topSpeed);
+    return new Chassis(
+        new Fields(
+            fields.rearBrakeShare,
+            fields.parkingBrake,
+            fields.steeringShare,
+            handling,
+            fields.descent),
+        parts);
+  }
+
+  /**
+   * With a long descent that the wheel brakes must stand without help from the drive, as with a
+   * full or cold pack.
+   *
+   * @param road drop, distance and speed; its mass is replaced by that of the heaviest load case,
+   *     and its regeneration left out
+   * @return a new chassis
+   */
+  public Chassis descent(Descent road) {
+    Descent alone = road.withoutRegeneration();
+    return new Chassis(
+        new Fields(
+            fields.rearBrakeShare,
+            fields.parkingBrake,
+            fields.steeringShare,
+            fields.handling,
+            alone),
+        parts);
+  }
+
+  /**
+   * With the heat that the brakes of an axle can store; for the same axle it replaces.
+   *
+   * @param heat drums or discs, and what their linings stand
+   * @return a new chassis
+   */
+  public Chassis brakeHeat(BrakeHeat heat) {
+    Map<Axle, BrakeHeat> more = new EnumMap<>(Axle.class);
+    more.putAll(parts.heats);
+    more.put(heat.sink().axle(), heat);
+    return new Chassis(
+        fields, new Parts(parts.springs, parts.pressures, Map.copyOf(more), parts.rules));
   }
 
   /**
@@ -129,7 +214,8 @@ public final class Chassis {
     Map<Axle, Spring> more = new EnumMap<>(Axle.class);
     more.putAll(parts.springs);
     more.put(spring.axle(), new Spring(spring, leastTravel));
-    return new Chassis(fields, new Parts(Map.copyOf(more), parts.pressures, parts.rules));
+    return new Chassis(
+        fields, new Parts(Map.copyOf(more), parts.pressures, parts.heats, parts.rules));
   }
 
   /**
@@ -148,7 +234,8 @@ public final class Chassis {
     Map<Axle, TyrePressure> more = new EnumMap<>(Axle.class);
     more.putAll(parts.pressures);
     more.put(axle, new TyrePressure(tyre, pressure));
-    return new Chassis(fields, new Parts(parts.springs, Map.copyOf(more), parts.rules));
+    return new Chassis(
+        fields, new Parts(parts.springs, Map.copyOf(more), parts.heats, parts.rules));
   }
 
   /**
@@ -160,7 +247,8 @@ public final class Chassis {
   public Chassis rules(RuleSet ruleSet) {
     List<RuleSet> more = new ArrayList<>(parts.rules);
     more.add(Objects.requireNonNull(ruleSet, "ruleSet"));
-    return new Chassis(fields, new Parts(parts.springs, parts.pressures, List.copyOf(more)));
+    return new Chassis(
+        fields, new Parts(parts.springs, parts.pressures, parts.heats, List.copyOf(more)));
   }
 
   /**
@@ -178,6 +266,18 @@ public final class Chassis {
 
   Optional<SteeringShare> steeringShare() {
     return Optional.ofNullable(fields.steeringShare);
+  }
+
+  Optional<Handling> handling() {
+    return Optional.ofNullable(fields.handling);
+  }
+
+  Optional<Descent> descent() {
+    return Optional.ofNullable(fields.descent);
+  }
+
+  Optional<BrakeHeat> brakeHeat(Axle axle) {
+    return Optional.ofNullable(parts.heats.get(axle));
   }
 
   Optional<Spring> spring(Axle axle) {
@@ -201,6 +301,8 @@ public final class Chassis {
   public String toString() {
     return (fields.rearBrakeShare == null ? "brakes not known" : "brakes")
         + (fields.parkingBrake == null ? "" : ", parking brake")
+        + (fields.descent == null ? "" : ", descent")
+        + (fields.handling == null ? "" : ", handling")
         + ", springs of "
         + parts.springs.size()
         + ", tyre pressures of "

@@ -162,8 +162,8 @@ public final class Conversion {
     }
 
     /**
-     * What leaves the weighed vehicle and what goes in. Without it nothing is checked and nothing
-     * is claimed about axles, tyres and brakes.
+     * What leaves the weighed vehicle and what goes in. Without it the review says with one check,
+     * {@code vehicle.masses}, that axles, tyres and brakes are NOT_CHECKED.
      *
      * @param value the ledger
      * @return this builder
@@ -319,7 +319,7 @@ public final class Conversion {
 
   private List<Check> massChecks() {
     if (masses == null) {
-      return List.of();
+      return List.of(VehicleChecks.missingMasses());
     }
     List<Check> checks = new ArrayList<>(masses.checks());
     if (kerbOnly) {

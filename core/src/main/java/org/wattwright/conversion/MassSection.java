@@ -42,14 +42,16 @@ final class MassSection {
             .with(
                 new Paragraph("As weighed: " + review.ledger().vehicle() + "."),
                 loads(review),
-                wheels(review))
+                wheels(review),
+                new Paragraph(SpreadTable.NOTE),
+                SpreadTable.of(review))
             .with(brakes(review))
             .with(
                 verdicts(review),
                 new Paragraph(
                     "Sources, margins and remarks stand with the checks. Those of the vehicle as a whole, worst first:"),
                 new CheckList(Checks.bySeverity(review.overallChecks())));
-    return section.withParts(items(review), working(review));
+    return section.withParts(items(review)).withParts(new MassWorking(review).sections());
   }
 
   private static Section items(VehicleReview review) {
@@ -114,7 +116,7 @@ final class MassSection {
               format(state.change().front(), Kind.MASS),
               format(state.change().rear(), Kind.MASS),
               format(state.change().total(), Kind.MASS),
-              Figure.share(state.frontShare() - state.before().frontShare()).toString(),
+              Figure.number(100 * (state.frontShare() - state.before().frontShare())) + " points",
               "",
               "");
     }
@@ -218,12 +220,19 @@ final class MassSection {
     String what = first.what();
     List<String> cells = new ArrayList<>();
     cells.add(what.endsWith(ofCase) ? what.substring(0, what.length() - ofCase.length()) : what);
-    boolean sameLimit =
+    // A critical speed, for one, has a limit only in the load cases that have such a speed.
+    List<Check> limited =
         IntStream.range(0, review.states().size())
-            .allMatch(i -> review.checksInCase(i).get(index).limit().equals(first.limit()));
+            .mapToObj(i -> review.checksInCase(i).get(index))
+            .filter(check -> check.limit().isPresent())
+            .toList();
+    boolean sameLimit = limited.stream().map(Check::limit).distinct().count() <= 1;
     cells.add(
         sameLimit
-            ? first.limit().map(limit -> first.relation().sign() + " " + limit).orElse("")
+            ? limited.stream()
+                .findFirst()
+                .map(check -> check.relation().sign() + " " + check.limit().orElseThrow())
+                .orElse("")
             : "by load case");
     for (int i = 0; i < review.states().size(); i++) {
       Check check = review.checksInCase(i).get(index);
@@ -232,24 +241,5 @@ final class MassSection {
       cells.add(actual.isEmpty() ? check.outcome().toString() : actual + ", " + check.outcome());
     }
     return cells.toArray(String[]::new);
-  }
-
-  private static Section working(VehicleReview review) {
-    Section section = Section.of("Working of the masses");
-    for (LoadState state : review.states()) {
-      section = section.with(new Working(state.worksheet()));
-      Optional<BrakeComparison> brakes = review.brakes(state);
-      if (brakes.isPresent()) {
-        section = section.with(new Working(brakes.get().after().worksheet(BrakeChecks.DRY_ROAD)));
-      }
-    }
-    LoadState heaviest = review.heaviest();
-    for (Axle axle : Axle.values()) {
-      Optional<Chassis.Spring> spring = review.chassis().spring(axle);
-      if (spring.isPresent()) {
-        section = section.with(new Working(spring.get().spring().worksheet(heaviest)));
-      }
-    }
-    return section;
   }
 }

@@ -3,6 +3,7 @@ package org.wattwright.conversion;
 import static org.wattwright.units.Measures.format;
 
 import java.util.List;
+import org.wattwright.battery.CellProperty;
 import org.wattwright.battery.Pack;
 import org.wattwright.check.OpenItem;
 import org.wattwright.units.Kind;
@@ -66,25 +67,34 @@ public final class SheetSections {
    */
   public Section pack() {
     Pack pack = conversion.pack();
-    DataTable table = DataTable.of("", "What", ">Value");
+    DataTable table = DataTable.of("", "What", ">Value", "Basis");
     for (int i = 0; i < pack.strings().size(); i++) {
-      table = table.row(i == 0 ? "strings in parallel" : "", pack.strings().get(i).toString());
+      table = table.row(i == 0 ? "strings in parallel" : "", pack.strings().get(i).toString(), "");
     }
     table =
         table
-            .row("capacity", format(pack.capacity(), Kind.CHARGE))
+            .row(
+                "capacity",
+                format(pack.capacity(), Kind.CHARGE),
+                pack.basis(CellProperty.CAPACITY).toString())
             .row(
                 "energy at rest voltage, full to empty, 25 °C",
-                format(pack.nominalEnergy(Measures.celsius(25)), Kind.ENERGY))
+                format(pack.nominalEnergy(Measures.celsius(25)), Kind.ENERGY),
+                pack.basis(CellProperty.CAPACITY).and(pack.basis(CellProperty.VOLTAGE)).toString())
             .row(
                 "voltage limits of the cells",
                 format(pack.minimumVoltage(), Kind.VOLTAGE)
                     + " … "
-                    + format(pack.maximumVoltage(), Kind.VOLTAGE))
-            .row("mass of the modules", format(pack.mass(), Kind.MASS))
+                    + format(pack.maximumVoltage(), Kind.VOLTAGE),
+                pack.basis(CellProperty.VOLTAGE).toString())
+            .row(
+                "mass of the modules",
+                format(pack.mass(), Kind.MASS),
+                pack.basis(CellProperty.MASS).toString())
             .row(
                 "volume of the modules",
-                pack.volume().map(volume -> format(volume, Kind.VOLUME)).orElse("not known"));
+                pack.volume().map(volume -> format(volume, Kind.VOLUME)).orElse("not known"),
+                pack.basis(CellProperty.MASS).toString());
     return Section.of("Pack").with(table);
   }
 

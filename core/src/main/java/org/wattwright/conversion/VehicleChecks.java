@@ -30,6 +30,7 @@ final class VehicleChecks {
     checks.add(steeringShare(review.chassis(), state));
     checks.addAll(BrakeChecks.of(review, state));
     checks.add(stability(state));
+    checks.add(HandlingChecks.of(review, state));
     for (Axle axle : Axle.values()) {
       checks.add(spring(review.chassis(), state, axle));
     }
@@ -43,6 +44,7 @@ final class VehicleChecks {
       checks.add(pressure(review, axle));
     }
     checks.addAll(BrakeChecks.parking(review));
+    checks.addAll(DescentChecks.of(review));
     checks.addAll(rules(review));
     return List.copyOf(checks);
   }
@@ -53,6 +55,14 @@ final class VehicleChecks {
         .source(Source.PHYSICS)
         .safety()
         .notChecked("Conversion.loadCases");
+  }
+
+  /** For a conversion without a ledger: nothing is known of what the vehicle carries. */
+  static Check missingMasses() {
+    return Check.named("vehicle.masses", "axles, tyres, brakes and springs of the vehicle")
+        .source(Source.PHYSICS)
+        .safety()
+        .notChecked("Conversion.masses");
   }
 
   private static Check steeringShare(Chassis chassis, LoadState state) {
@@ -102,10 +112,7 @@ final class VehicleChecks {
 
   /** At the load case that loads the axle most. */
   private static Check pressure(VehicleReview review, Axle axle) {
-    LoadState worst =
-        review.states().stream()
-            .max((a, b) -> Kind.MASS.compare(a.axles().on(axle), b.axles().on(axle)))
-            .orElseThrow();
+    LoadState worst = worst(review, axle);
     CheckBuilder check =
         Check.named(
                 "tyre.pressure." + axle,
@@ -128,8 +135,14 @@ final class VehicleChecks {
             Figure.of(law.get().pressureFor(wheelLoad(worst, axle)), KILOPASCAL));
   }
 
+  static LoadState worst(VehicleReview review, Axle axle) {
+    return review.states().stream()
+        .max((a, b) -> Kind.MASS.compare(a.axles().on(axle), b.axles().on(axle)))
+        .orElseThrow();
+  }
+
   /** The heavier wheel where it is known, else half the axle. */
-  private static Quantity<Mass> wheelLoad(LoadState state, Axle axle) {
+  static Quantity<Mass> wheelLoad(LoadState state, Axle axle) {
     return state
         .wheels()
         .map(wheels -> wheels.heavier(axle))
@@ -137,9 +150,7 @@ final class VehicleChecks {
   }
 
   private static List<Check> rules(VehicleReview review) {
-    RuleSubject subject =
-        new RuleSubject(
-            review.ledger(), review.states().stream().map(LoadState::loadCase).toList());
+    RuleSubject subject = review.ruleSubject();
     return review.chassis().rules().stream()
         .flatMap(rules -> rules.check(subject).stream())
         .toList();

@@ -15,10 +15,13 @@ import org.wattwright.units.Kind;
 import org.wattwright.vehicle.AxleLimits;
 import org.wattwright.vehicle.BrakeBalance;
 import org.wattwright.vehicle.BrakeComparison;
+import org.wattwright.vehicle.Descent;
 import org.wattwright.vehicle.LoadCase;
 import org.wattwright.vehicle.LoadState;
 import org.wattwright.vehicle.MassLedger;
+import org.wattwright.vehicle.RuleSubject;
 import org.wattwright.vehicle.Stance;
+import org.wattwright.vehicle.Understeer;
 
 /**
  * The masses of the converted vehicle against its axles, tyres, brakes and springs, in every load
@@ -134,8 +137,41 @@ public final class VehicleReview {
   }
 
   /**
-   * Every check: axles, tyres and gross mass, steering share, brakes, springs and stability in each
-   * load case; then plates, parking brake, tyre pressures and rules.
+   * The steering of the converted vehicle in one load case.
+   *
+   * @param state one of {@link #states()}
+   * @return empty if the stiffness of the axles or the height of the centre of gravity is not known
+   */
+  public Optional<Understeer> understeer(LoadState state) {
+    return chassis
+        .handling()
+        .flatMap(
+            known ->
+                state.stance().map(stance -> Understeer.of(stance, known.front(), known.rear())));
+  }
+
+  /**
+   * The long descent of the heaviest load case.
+   *
+   * @return empty if none was given
+   */
+  public Optional<Descent> descent() {
+    return chassis.descent().map(road -> road.withMass(heaviest().total()));
+  }
+
+  /**
+   * What the national rules look at.
+   *
+   * @return ledger and load cases
+   */
+  RuleSubject ruleSubject() {
+    return new RuleSubject(ledger, states.stream().map(LoadState::loadCase).toList());
+  }
+
+  /**
+   * Every check: axles, tyres and gross mass, steering share, brakes, springs, stability and
+   * critical speed in each load case; then plates, parking brake, a long descent, tyre pressures
+   * and rules.
    *
    * <p>Brakes: the order in which the axles lock and the grip that can be used, each against UN
    * R13-H; whether the rear axle newly locks first; and, as advice that gives at most a caution,

@@ -27,11 +27,17 @@ final class AllocationPass implements AllocationScan.Visitor {
    * @param linked whether all bays of a string must be linked
    */
   record Aim(
-      @Nullable LoadRule measure,
-      BestLeaves best,
-      double threshold,
-      int mostUsed,
-      boolean linked) {}
+      @Nullable LoadRule measure, BestLeaves best, double threshold, int mostUsed, boolean linked) {
+    /** Deviation with which an allocation may still get in. */
+    double allowed() {
+      return threshold < 0 ? best.worstDeviation() : threshold;
+    }
+
+    /** Whether deviation alone is asked for, and the list holds none. */
+    boolean isDone() {
+      return threshold < 0 && linked && best.isExact();
+    }
+  }
 
   AllocationPass(AllocationSpec spec, int optionIndex, BayTables tables, Aim aim) {
     this.spec = spec;
@@ -52,7 +58,7 @@ final class AllocationPass implements AllocationScan.Visitor {
 
   private void narrow() {
     mostUsed = Math.min(aim.mostUsed(), aim.best().mostUsed());
-    double allowed = aim.threshold() < 0 ? aim.best().worstDeviation() : aim.threshold();
+    double allowed = aim.allowed();
     LoadRule measure = aim.measure();
     if (measure == null || allowed == widest || allowed == Double.POSITIVE_INFINITY) {
       return;
@@ -70,6 +76,11 @@ final class AllocationPass implements AllocationScan.Visitor {
   @Override
   public long high() {
     return high;
+  }
+
+  @Override
+  public boolean isDone() {
+    return aim.isDone();
   }
 
   @Override

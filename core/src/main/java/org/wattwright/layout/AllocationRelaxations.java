@@ -8,6 +8,9 @@ import org.wattwright.check.Figure;
 
 /** Why no allocation was found: for each requirement the least change that would admit one. */
 final class AllocationRelaxations {
+  /** Above what rounding of loads to 10⁻⁹ kg does to a share; below what can be weighed. */
+  private static final double SHARE_ROUNDING = 1e-10;
+
   private final AllocationSpec spec;
   private final List<Ranked> found = new ArrayList<>();
 
@@ -70,7 +73,7 @@ final class AllocationRelaxations {
       return;
     }
     double limit = rule.limit().value();
-    double needed = rule.limit().atMost() ? limit + leaf.deviation() : limit - leaf.deviation();
+    double needed = needed(rule.limit(), leaf.deviation());
     found.add(
         new Ranked(
             leaf.deviation() / Math.abs(limit),
@@ -79,6 +82,19 @@ final class AllocationRelaxations {
                 AllocationSheet.limitFigure(rule, limit),
                 AllocationSheet.limitFigure(rule, needed),
                 new Allocation(spec, leaf))));
+  }
+
+  /**
+   * So that a run with exactly this limit finds the allocation: whole steps, or rounded outwards.
+   */
+  private static double needed(LoadRule.Limit limit, double missed) {
+    int sign = limit.atMost() ? 1 : -1;
+    if (limit.share()) {
+      return Math.min(1, Math.max(0, limit.value() + sign * (missed + SHARE_ROUNDING)));
+    }
+    long present =
+        limit.atMost() ? Micrograms.floor(limit.value()) : Micrograms.ceiling(limit.value());
+    return Micrograms.toKg(present + sign * Micrograms.of(missed));
   }
 
   private void addLinks() {

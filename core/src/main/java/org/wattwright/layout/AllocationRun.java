@@ -1,7 +1,6 @@
 package org.wattwright.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.layout.AllocationPass.Aim;
@@ -19,6 +18,9 @@ final class AllocationRun {
 
   private final int wanted;
   private String stoppedAt = "";
+
+  /** What no allocation that is not covered yet can beat. */
+  private double leastOpen = Double.POSITIVE_INFINITY;
 
   AllocationRun(AllocationSpec spec) {
     this.spec = spec;
@@ -42,14 +44,19 @@ final class AllocationRun {
   record Outcome(List<Leaf> leaves, long covered, boolean stopped, String at, double gap) {}
 
   Outcome run() {
-    boolean banded = spec.target() != null && spec.band() > 0;
     BestLeaves nearest = new BestLeaves(LeafOrder.BY_DEVIATION, wanted);
-    pass(aim(nearest, -1, ALL), BayTables.NONE_LIFTED, banded);
-    if (effort.isStopped() || nearest.isEmpty() || !banded) {
-      double gap = effort.isStopped() && !nearest.isEmpty() ? nearest.first().deviation() : 0;
-      return outcome(nearest, gap);
+    boolean all = pass(aim(nearest, -1, ALL), BayTables.NONE_LIFTED);
+    boolean settled = all && (spec.target() == null || spec.band() == 0);
+    if (effort.isStopped() || nearest.isEmpty() || settled) {
+      return outcome(nearest, gap(nearest));
     }
     return outcome(bestWithinBand(nearest), 0);
+  }
+
+  private double gap(BestLeaves nearest) {
+    return effort.isStopped() && !nearest.isEmpty()
+        ? Math.max(0, nearest.first().deviation() - leastOpen)
+        : 0;
   }
 
   /**
@@ -62,7 +69,7 @@ final class AllocationRun {
     int bays = spec.bays().size();
     for (int used = 1; used <= bays && !effort.isStopped() && !best.isFull(); used++) {
       BestLeaves few = new BestLeaves(new LeafOrder(threshold), wanted);
-      pass(aim(few, threshold, used), BayTables.NONE_LIFTED, false);
+      pass(aim(few, threshold, used), BayTables.NONE_LIFTED);
       few.leaves().stream().filter(leaf -> leaf.deviation() <= threshold).forEach(best::offer);
     }
     nearest.leaves().forEach(best::offer);
@@ -81,54 +88,50 @@ final class AllocationRun {
   /** The allocation that misses a rule by least and keeps all others. */
   @Nullable Leaf nearestBeyond(LoadRule rule, int liftedBay) {
     BestLeaves best = new BestLeaves(LeafOrder.BY_DEVIATION, 1);
-    pass(new Aim(rule, best, -1, ALL, true), liftedBay, false);
+    pass(new Aim(rule, best, -1, ALL, true), liftedBay);
     return best.isEmpty() || effort.isStopped() ? null : best.first();
   }
 
   /** The best allocation whose bays need not be linked. */
   @Nullable Leaf unlinked() {
     BestLeaves best = new BestLeaves(LeafOrder.BY_DEVIATION, 1);
-    pass(new Aim(spec.target(), best, -1, ALL, false), BayTables.NONE_LIFTED, false);
+    pass(new Aim(spec.target(), best, -1, ALL, false), BayTables.NONE_LIFTED);
     return best.isEmpty() || effort.isStopped() ? null : best.first();
   }
 
-  /** Over all packs; or until nothing can be nearer, if that is all that is asked. */
-  private void pass(Aim aim, int liftedBay, boolean untilExact) {
+  /**
+   * Over all packs that may hold anything better than the list, until nothing can be nearer.
+   *
+   * @return whether ties of deviation are broken too
+   */
+  private boolean pass(Aim aim, int liftedBay) {
     effort.nextPass();
-    for (int option : largestFirst()) {
-      stoppedAt = spec.options().get(option).toString();
-      if ((untilExact && aim.best().isExact()) || !scan(option, aim, liftedBay)) {
-        return;
+    for (PackScan scan : nearestFirst(aim, liftedBay)) {
+      stoppedAt = spec.options().get(scan.option()).toString();
+      leastOpen = scan.bound();
+      if (scan.bound() > aim.allowed()) {
+        return true;
+      }
+      if (!scan.run(spec, aim, effort) || aim.isDone()) {
+        return false;
       }
     }
+    return true;
   }
 
-  /** The pack with most allocations is likeliest to hold one that narrows the search for others. */
-  private List<Integer> largestFirst() {
-    List<Integer> order = new ArrayList<>();
-    List<Long> sizes = new ArrayList<>();
-    for (int i = 0; i < spec.options().size(); i++) {
-      order.add(i);
-      sizes.add(limited.get(i).size());
+  private List<PackScan> nearestFirst(Aim aim, int liftedBay) {
+    List<PackScan> scans = new ArrayList<>();
+    for (int option = 0; option < limited.size(); option++) {
+      BayTables tables =
+          liftedBay == BayTables.NONE_LIFTED
+              ? limited.get(option)
+              : new BayTables(spec, spec.options().get(option), liftedBay);
+      if (tables.capacity() >= tables.units()) {
+        scans.add(new PackScan(option, tables, values(tables, aim.measure(), liftedBay), aim));
+      }
     }
-    order.sort(Comparator.comparing(sizes::get).reversed());
-    return order;
-  }
-
-  private boolean scan(int option, Aim aim, int liftedBay) {
-    BayTables tables =
-        liftedBay == BayTables.NONE_LIFTED
-            ? limited.get(option)
-            : new BayTables(spec, spec.options().get(option), liftedBay);
-    if (tables.capacity() < tables.units()) {
-      return true;
-    }
-    AllocationPass pass = new AllocationPass(spec, option, tables, aim);
-    List<LoadRule> rules = pass.rules();
-    AllocationScan.Question question =
-        new AllocationScan.Question(
-            values(tables, aim.measure(), liftedBay), rules, () -> tables.of(rules));
-    return new AllocationScan(tables, question, pass, effort).run();
+    scans.sort(PackScan.NEAREST_FIRST);
+    return scans;
   }
 
   private static long[][] values(BayTables tables, @Nullable LoadRule measure, int liftedBay) {

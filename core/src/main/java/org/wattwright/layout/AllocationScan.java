@@ -49,6 +49,9 @@ final class AllocationScan {
     /** Most bays that may be used. */
     int mostUsed();
 
+    /** Whether no other allocation is of interest any more. */
+    boolean isDone();
+
     /** An allocation that keeps all rules; the array is overwritten afterwards. */
     void accept(int[] counts, long value);
   }
@@ -118,7 +121,8 @@ final class AllocationScan {
   }
 
   private boolean fill(int bay, int left, int used, long sum) {
-    if (left > capSums.from(bay, visitor.mostUsed() - used)
+    if (visitor.isDone()
+        || left > capSums.from(bay, visitor.mostUsed() - used)
         || sum + mostAfter[bay] < visitor.low()
         || sum + leastAfter[bay] > visitor.high()) {
       return true;
@@ -145,7 +149,7 @@ final class AllocationScan {
     int to = stored.to(left, visitor.high() - sum);
     if (from < to
         && (to - from <= WORTH_BOUNDING || bounds.mayKeep(rules, ruleTables(), counts, left))) {
-      for (int place = from; place < to; place++) {
+      for (int place = from; place < to && !visitor.isDone(); place++) {
         meet(place, sum + stored.value(place));
       }
     }

@@ -57,7 +57,7 @@ public final class BayRelaxation {
   }
 
   /**
-   * The limit that would admit an allocation.
+   * The limit that would admit an allocation; a run with this limit finds one.
    *
    * @return empty if the requirement would have to be dropped
    */

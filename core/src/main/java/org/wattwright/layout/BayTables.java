@@ -117,6 +117,16 @@ final class BayTables {
     return rules.stream().map(this::of).toList();
   }
 
+  /** What so many units and the enclosure weigh. */
+  long mass(int bay, int count) {
+    return mass[bay][count];
+  }
+
+  /** What one unit more weighs, rounded up twice over. */
+  long mostMassOfUnit() {
+    return Micrograms.of(Kind.MASS.siValueOf(option.module().mass()) * unit) + 2;
+  }
+
   long massOf(int[] counts) {
     return sum(mass, counts);
   }

@@ -52,6 +52,11 @@ final class EnergyAtPower implements Property {
       double moduleJ = known.computeIfAbsent(count, n -> energyJ(one, powerW / n));
       double sumJ = count * moduleJ;
       if (to.isOn()) {
+        to.step("p", "power of each module")
+            .formula("P/n")
+            .with("P", powerW, WATT)
+            .with("n", Figure.count(count))
+            .gives(powerW / count, WATT);
         OneModule.record(
             one.energyWorksheet(
                 Kind.POWER.ofSi(powerW / count),
@@ -60,10 +65,9 @@ final class EnergyAtPower implements Property {
                 conditions.usual()),
             to);
         to.step("E", name())
-            .formula("n·E_module(P/n)")
+            .formula("n·E_module")
             .with("n", Figure.count(count))
             .with("E_module", moduleJ, KILOWATT_HOUR)
-            .with("P", powerW, WATT)
             .basis(basis(variant))
             .gives(sumJ, KILOWATT_HOUR);
       }

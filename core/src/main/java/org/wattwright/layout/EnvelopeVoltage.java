@@ -9,6 +9,7 @@ import org.wattwright.check.Basis;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
 import org.wattwright.units.Kind;
+import org.wattwright.voltage.EnvelopePoint;
 import org.wattwright.voltage.OperatingConditions;
 import org.wattwright.voltage.VoltageEnvelope;
 
@@ -62,7 +63,7 @@ final class EnvelopeVoltage implements Property {
   private void recordModule(ModuleVoltages read, double moduleV, int parallel, Recorder recorder) {
     double regenerationA = Kind.CURRENT.siValueOf(conditions.regenerationCurrent()) / parallel;
     switch (point) {
-      case EMPTY_UNDER_LOAD ->
+      case UNDER_LOAD ->
           recorder
               .step("u_module", "module empty and cold under its share of the load")
               .formula("u − i·r")
@@ -70,7 +71,7 @@ final class EnvelopeVoltage implements Property {
               .with("i", read.loaded().currentAt(moduleV), AMPERE)
               .with("r", read.loaded().resistanceOhm(), MILLIOHM)
               .gives(moduleV, VOLT);
-      case FULL_UNDER_CHARGE ->
+      case UNDER_CHARGE ->
           recorder
               .step("u_module", "module full under its share of regeneration, or at end of charge")
               .formula("greater of u_end, u + i·r")
@@ -89,10 +90,10 @@ final class EnvelopeVoltage implements Property {
     double regenerationA = Kind.CURRENT.siValueOf(conditions.regenerationCurrent());
     return switch (point) {
       case END_OF_CHARGE -> (series, parallel) -> endV;
-      case FULL_UNDER_CHARGE ->
+      case UNDER_CHARGE ->
           (series, parallel) -> Math.max(endV, read.charging().underA(-regenerationA / parallel));
       case EMPTY_AT_REST -> (series, parallel) -> emptyV;
-      case EMPTY_UNDER_LOAD -> loaded(read);
+      case UNDER_LOAD -> loaded(read);
     };
   }
 

@@ -33,6 +33,7 @@ final class LoadRule {
   private final Limit limit;
   private final ToDoubleFunction<BayLoad> load;
   private final Case[] cases;
+  private final double leverM;
   private final long low;
   private final long high;
 
@@ -40,14 +41,23 @@ final class LoadRule {
   record Limit(double value, boolean share, boolean atMost) {}
 
   LoadRule(Identity identity, Limit limit, ToDoubleFunction<BayLoad> load, List<Case> cases) {
+    this(identity, limit, new Load(load, 1), cases);
+  }
+
+  /** The rule on a moment: a load times one lever for all. */
+  LoadRule(Identity identity, Limit limit, Load load, List<Case> cases) {
     this.code = identity.code();
     this.what = identity.what();
     this.limit = limit;
-    this.load = load;
+    this.load = load.ofEntry();
+    this.leverM = load.leverM();
     this.cases = cases.toArray(Case[]::new);
     this.low = Arrays.stream(this.cases).mapToLong(Case::low).max().orElse(-Micrograms.UNBOUNDED);
     this.high = Arrays.stream(this.cases).mapToLong(Case::high).min().orElse(Micrograms.UNBOUNDED);
   }
+
+  /** What is compared, and the lever in m that is in it; 1 if it is a mass. */
+  record Load(ToDoubleFunction<BayLoad> ofEntry, double leverM) {}
 
   /** Stable code of the checks, what is compared, and whether it is about one side or wheel. */
   record Identity(String code, String what, boolean sideways) {
@@ -96,11 +106,37 @@ final class LoadRule {
     for (Case loadCase : cases) {
       long missed = Math.max(loadCase.low() - sum, sum - loadCase.high());
       if (missed > 0) {
-        double per = limit.share() ? (double) (loadCase.baseMass() + addedMass) : 1e9;
-        worst = Math.max(worst, missed / per);
+        worst = Math.max(worst, missed / per(loadCase, addedMass) / leverM);
       }
     }
     return worst;
+  }
+
+  /**
+   * The least that a sum can miss the rule by, if it lies whole steps from {@code sum}; never more
+   * than that, whatever the rounding.
+   */
+  double leastMissed(long sum, long step, long mostAddedMass) {
+    double worst = 0;
+    for (Case loadCase : cases) {
+      double missed = (1 - 1e-12) * leastMissed(sum, step, loadCase);
+      worst = Math.max(worst, missed / per(loadCase, mostAddedMass) / leverM);
+    }
+    return worst;
+  }
+
+  private static long leastMissed(long sum, long step, Case loadCase) {
+    long below = loadCase.low() - sum;
+    long above = sum - loadCase.high();
+    if (step == 0) {
+      return Math.max(0, Math.max(below, above));
+    }
+    boolean fits = Math.floorMod(-below, step) <= loadCase.high() - loadCase.low();
+    return fits ? 0 : Math.min(Math.floorMod(below, step), Math.floorMod(above, step));
+  }
+
+  private double per(Case loadCase, long addedMass) {
+    return limit.share() ? (double) (loadCase.baseMass() + addedMass) : 1e9;
   }
 
   /** Least sum that may miss the rule by no more; rounded outwards. */
@@ -122,8 +158,7 @@ final class LoadRule {
   }
 
   private long slack(double missed, Case loadCase, long mostAddedMass) {
-    double per = limit.share() ? (double) (loadCase.baseMass() + mostAddedMass) : 1e9;
-    double slack = missed * per * (1 + 1e-12) + 1;
+    double slack = missed * per(loadCase, mostAddedMass) * leverM * (1 + 1e-12) + 1;
     return missed == 0 ? 0 : (long) Math.min((double) Micrograms.UNBOUNDED, slack);
   }
 }

@@ -4,7 +4,10 @@ import org.wattwright.check.Recorder;
 import org.wattwright.check.Step;
 import org.wattwright.check.Worksheet;
 
-/** The working of a pack of one module, as part of the working of a larger one. */
+/**
+ * The working of a pack of one module, as part of the working of a larger one: what it calls the
+ * pack is the module.
+ */
 final class OneModule {
   private OneModule() {}
 
@@ -13,7 +16,7 @@ final class OneModule {
       recorder.add(
           new Step(
               step.symbol(),
-              "one module: " + step.meaning(),
+              "one module: " + step.meaning().replace("the pack", "the module"),
               step.formula(),
               step.inputs(),
               step.result(),

@@ -53,10 +53,15 @@ final class RuleBook {
     return states;
   }
 
-  /** Distance from the wanted front share in its load case. */
+  /**
+   * Distance from the wanted front share in its load case; as a moment, since masses and places as
+   * people type them give round numbers, which loads on an axle do not.
+   */
   static LoadRule target(AllocationDraft.ShareTarget target, LoadState state) {
     BayLoad base = BayLoad.of(state);
-    ToDoubleFunction<BayLoad> excess = load -> load.frontKg() - target.share() * load.massKg();
+    double wheelbaseM = Kind.LENGTH.siValueOf(state.vehicle().wheelbase());
+    ToDoubleFunction<BayLoad> excess =
+        load -> (load.frontKg() - target.share() * load.massKg()) * wheelbaseM;
     long there = -Micrograms.of(excess.applyAsDouble(base));
     LoadRule.Case only =
         new LoadRule.Case(
@@ -65,7 +70,11 @@ final class RuleBook {
             there,
             new LoadRule.Base(-there, Micrograms.of(base.massKg()), state.basis()));
     Identity identity = new Identity("layout.front-share-target", "front share against its target");
-    return new LoadRule(identity, new Limit(target.share(), true, true), excess, List.of(only));
+    return new LoadRule(
+        identity,
+        new Limit(target.share(), true, true),
+        new LoadRule.Load(excess, wheelbaseM),
+        List.of(only));
   }
 
   /** Modules and enclosure of one bay against what it may carry. */

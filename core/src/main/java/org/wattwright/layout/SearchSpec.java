@@ -15,6 +15,7 @@ import org.wattwright.units.Kind;
 import org.wattwright.units.Measures;
 import org.wattwright.units.Price;
 import org.wattwright.units.StateOfCharge;
+import org.wattwright.voltage.EnvelopePoint;
 import org.wattwright.voltage.OperatingConditions;
 
 /** A search that is complete and consistent: its space, its properties, its rules. */
@@ -83,7 +84,7 @@ final class SearchSpec {
   List<Rule> rules() {
     List<Rule> rules = new ArrayList<>();
     if (bus != null && !draft.devices.isEmpty()) {
-      draft.devices.forEach(device -> rules.addAll(WindowRule.of(device, bus)));
+      draft.devices.forEach(device -> rules.addAll(WindowLimit.of(device, bus)));
       rules.add(new PeakLoadRule(bus));
       rules.add(KnownRule.regeneration(bus.conditions()));
     }

@@ -1,11 +1,9 @@
 package org.wattwright.vehicle;
 
-import static org.wattwright.units.WorkshopUnits.DEGREE;
 import static org.wattwright.units.WorkshopUnits.KILOGRAM;
 import static org.wattwright.units.WorkshopUnits.METRE;
 
 import java.io.Serializable;
-import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -13,7 +11,6 @@ import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Given;
-import org.wattwright.check.Recorder;
 import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
@@ -33,38 +30,18 @@ import org.wattwright.units.Kind;
 public final class AxleLift implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** Places of the inputs in the vector that tolerances shake. */
-  private static final int GROUND_LEVEL = 0;
-
-  private static final int LIFTED_LEVEL = 1;
-  private static final int GROUND_RAISED = 2;
-  private static final int WHEELBASE = 3;
-  private static final int GROUND_RADIUS = 4;
-  private static final int LIFTED_RADIUS = 5;
-
-  /** r_g − r_g2, by how much the tyres on the ground sink; 0 unless measured. */
-  private static final int SINK = 6;
-
-  /** Rise in m, or the angle in rad where that was measured. */
-  private static final int RISE = 7;
-
-  private final double[] inputs;
-  private final double[] tolerances;
-  private final boolean angleMeasured;
-  private final double angleRad;
+  private final AxleLiftKernel kernel;
   private final double heightM;
 
-  AxleLift(double[] inputs, double[] tolerances, boolean angleMeasured) {
-    this.inputs = inputs.clone();
-    this.tolerances = tolerances.clone();
-    this.angleMeasured = angleMeasured;
-    this.angleRad = angle(inputs);
-    this.heightM = height(inputs, Recorder.OFF);
+  AxleLift(AxleLiftKernel kernel) {
+    this.kernel = kernel;
+    this.heightM = kernel.heightM();
     if (!(heightM > 0)) {
+      Figure reading = Figure.ofSi(kernel.input(AxleLiftKernel.GROUND_RAISED), KILOGRAM);
       throw InvalidInputException.of(
           "AxleLift.reading",
           "such that the centre of gravity is above the ground",
-          Si.mass(inputs[GROUND_RAISED]) + ", which puts it at " + heightM + " m");
+          reading + ", which puts it at " + Figure.ofSi(heightM, METRE));
     }
   }
 
@@ -105,44 +82,6 @@ public final class AxleLift implements Serializable {
     return Si.mass((heightM - radiusM) * massKg * tangent / level.wheelbaseM());
   }
 
-  private double angle(double[] x) {
-    if (angleMeasured) {
-      return x[RISE];
-    }
-    double differenceM = x[LIFTED_RADIUS] - x[GROUND_RADIUS];
-    double riseM = x[RISE] + x[SINK];
-    double lineM = Math.hypot(x[WHEELBASE], differenceM);
-    return Math.asin((riseM + differenceM) / lineM) - Math.atan2(differenceM, x[WHEELBASE]);
-  }
-
-  private double height(double[] x, Recorder recorder) {
-    double massKg = x[GROUND_LEVEL] + x[LIFTED_LEVEL];
-    double gainKg = x[GROUND_RAISED] - x[GROUND_LEVEL];
-    double theta = angle(x);
-    double differenceM = x[LIFTED_RADIUS] - x[GROUND_RADIUS];
-    double axleLineM = x[LIFTED_RADIUS] - x[GROUND_RAISED] / massKg * differenceM;
-    double resultM = axleLineM + x[WHEELBASE] * gainKg / (massKg * Math.tan(theta));
-    if (recorder.isOn()) {
-      recorder
-          .step("θ", "angle of the vehicle" + (angleMeasured ? ", measured" : ""))
-          .formula(angleMeasured ? "θ" : "asin((H + r_g - r_g2)/L), corrected for r_l - r_g")
-          .gives(theta, DEGREE);
-      recorder
-          .step("h", "centre of gravity above ground")
-          .formula("r_l - (m_g2/m)·(r_l - r_g) + L·(m_g2 - m_g1)/(m·tan(θ))")
-          .with("r_l", x[LIFTED_RADIUS], METRE)
-          .with("r_g", x[GROUND_RADIUS], METRE)
-          .with("m", massKg, KILOGRAM)
-          .with("m_g1", x[GROUND_LEVEL], KILOGRAM)
-          .with("m_g2", x[GROUND_RAISED], KILOGRAM)
-          .with("L", x[WHEELBASE], METRE)
-          .with("θ", theta, DEGREE)
-          .source(AxleLiftBuilder.ISO_10392)
-          .gives(resultM, METRE);
-    }
-    return resultM;
-  }
-
   /**
    * Height of the centre of gravity above the ground, vehicle level.
    *
@@ -167,7 +106,7 @@ public final class AxleLift implements Serializable {
    * @return in °
    */
   public Quantity<Angle> angle() {
-    return Kind.ANGLE.ofSi(angleRad);
+    return Kind.ANGLE.ofSi(kernel.angleRad());
   }
 
   /**
@@ -181,7 +120,7 @@ public final class AxleLift implements Serializable {
   public Quantity<Length> errorFrom(Quantity<Mass> readingError) {
     double errorKg =
         Require.quantity("AxleLift.readingError", readingError, KILOGRAM).nonNegative();
-    return Si.length(Math.abs(shift(GROUND_RAISED, errorKg)));
+    return Si.length(Math.abs(kernel.shiftM(AxleLiftKernel.GROUND_RAISED, errorKg)));
   }
 
   /**
@@ -190,11 +129,7 @@ public final class AxleLift implements Serializable {
    * @return half-width in m
    */
   public Quantity<Length> worstCase() {
-    double sumM = 0;
-    for (int i = 0; i < inputs.length; i++) {
-      sumM += Math.abs(shift(i, tolerances[i]));
-    }
-    return Si.length(sumM);
+    return Si.length(kernel.worstCaseM());
   }
 
   /**
@@ -203,49 +138,28 @@ public final class AxleLift implements Serializable {
    * @return half-width in m
    */
   public Quantity<Length> rootSumSquare() {
-    double squares = 0;
-    for (int i = 0; i < inputs.length; i++) {
-      double shiftM = shift(i, tolerances[i]);
-      squares += shiftM * shiftM;
-    }
-    return Si.length(Math.sqrt(squares));
-  }
-
-  /** Half the change of the height when one input moves from one end to the other. */
-  private double shift(int input, double tolerance) {
-    if (tolerance == 0) {
-      return 0;
-    }
-    double[] low = inputs.clone();
-    double[] high = inputs.clone();
-    low[input] -= tolerance;
-    high[input] += tolerance;
-    return (height(high, Recorder.OFF) - height(low, Recorder.OFF)) / 2;
+    return Si.length(kernel.rootSumSquareM());
   }
 
   /**
-   * The working.
+   * The working, with what the tolerance of each reading does to the height.
    *
    * @return the worksheet
    */
   public Worksheet worksheet() {
     Worksheet.Recording recording = Worksheet.record("Centre of gravity height by axle lift");
-    height(inputs, recording);
+    kernel.record(recording);
     return recording.toWorksheet();
   }
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return this == other
-        || (other instanceof AxleLift that
-            && Arrays.equals(inputs, that.inputs)
-            && Arrays.equals(tolerances, that.tolerances)
-            && angleMeasured == that.angleMeasured);
+    return this == other || (other instanceof AxleLift that && kernel.equals(that.kernel));
   }
 
   @Override
   public int hashCode() {
-    return Arrays.hashCode(inputs);
+    return kernel.hashCode();
   }
 
   /**

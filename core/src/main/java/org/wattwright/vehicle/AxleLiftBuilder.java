@@ -14,7 +14,6 @@ import org.wattwright.check.Source;
 import org.wattwright.internal.MissingFields;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
-import org.wattwright.units.Kind;
 
 /** Takes down a weighing with one axle raised and ends with {@link #build}. */
 public final class AxleLiftBuilder {
@@ -37,6 +36,7 @@ public final class AxleLiftBuilder {
   AxleLiftBuilder(WeighedVehicle level, Axle lifted) {
     this.level = level;
     this.lifted = lifted;
+    this.readingToleranceKg = (level.wheels().isPresent() ? 2 : 1) * level.readingToleranceKg();
   }
 
   /**
@@ -115,7 +115,8 @@ public final class AxleLiftBuilder {
   }
 
   /**
-   * Step of the scales; each axle reading is taken as right within half a step.
+   * Step of the scales; each axle reading is taken as right within half a step. Unless told, the
+   * tolerance of the scales of the level weighing, twice for an axle that stood on two of them.
    *
    * @param step ≥ 0 kg
    * @return this builder
@@ -165,12 +166,14 @@ public final class AxleLiftBuilder {
         .rejectIfAny();
     if (riseM != null && angleRad != null) {
       throw InvalidInputException.of(
-          "AxleLift.angle", "left out where the rise is given", Kind.ANGLE.ofSi(angleRad) + "");
+          "AxleLift.angle",
+          "left out where the rise is given",
+          Figure.ofSi(angleRad, DEGREE).toString());
     }
-    return new AxleLift(inputs(), tolerances(), angleRad != null);
+    return new AxleLift(new AxleLiftKernel(inputs(), tolerances(), angleRad != null));
   }
 
-  /** In the order of the constants of {@link AxleLift}. */
+  /** In the order of the constants of {@link AxleLiftKernel}. */
   private double[] inputs() {
     boolean rear = lifted == Axle.REAR;
     double frontM = MissingFields.present(frontRadiusM);

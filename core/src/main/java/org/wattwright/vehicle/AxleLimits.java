@@ -132,12 +132,12 @@ public final class AxleLimits implements Serializable {
         .atLeast(mass(state.axles().on(axle)), mass(KILOGRAM.of(0)));
   }
 
-  private Check plateCheck(LoadState state, Axle axle, MassSpread load) {
+  private Check plateCheck(LoadState state, Axle axle, Spread<Mass> load) {
     CheckBuilder check = named(state, "axle." + axle, axle + " axle load against its plate");
     return atMost(check.source(PLATE), load, plate(axle), "AxleLimits." + axle + "Axle");
   }
 
-  private Check tyreCheck(LoadState state, Axle axle, MassSpread load) {
+  private Check tyreCheck(LoadState state, Axle axle, Spread<Mass> load) {
     CheckBuilder check = named(state, "tyre." + axle, axle + " axle load against its tyres");
     return atMost(check.source(TYRES), load, tyreCapacity(axle), missingTyre(axle));
   }
@@ -164,7 +164,7 @@ public final class AxleLimits implements Serializable {
         .atMost(mass(wheels.get().heavier(axle)), mass(Si.mass(perSideKg)));
   }
 
-  private Check grossCheck(LoadState state, MassSpread load) {
+  private Check grossCheck(LoadState state, Spread<Mass> load) {
     CheckBuilder check = named(state, "mass.gross", "mass of the vehicle against its gross mass");
     return atMost(check.source(PLATE), load, grossMass(), "AxleLimits.grossMass");
   }
@@ -181,18 +181,12 @@ public final class AxleLimits implements Serializable {
     double trailerKg = Require.quantity("AxleLimits.trailer", trailer, KILOGRAM).nonNegative();
     CheckBuilder check =
         named(state, "mass.combination", "vehicle and trailer against the gross combination");
-    MassSpread alone = state.spread().total();
-    MassSpread both =
-        new MassSpread(
-            plus(alone.lowest(), trailerKg),
-            plus(alone.nominal(), trailerKg),
-            plus(alone.highest(), trailerKg),
-            alone.rootSumSquare());
-    return atMost(check.source(PLATE), both, grossCombination(), "AxleLimits.grossCombination");
-  }
-
-  private static Quantity<Mass> plus(Quantity<Mass> mass, double addedKg) {
-    return Si.mass(Kind.MASS.siValueOf(mass) + addedKg);
+    Spread<Mass> alone = state.spread().total();
+    return atMost(
+        check.source(PLATE),
+        alone.plus(trailerKg),
+        grossCombination(),
+        "AxleLimits.grossCombination");
   }
 
   /**
@@ -228,7 +222,7 @@ public final class AxleLimits implements Serializable {
   }
 
   private static Check atMost(
-      CheckBuilder check, MassSpread load, Optional<Quantity<Mass>> limit, String missing) {
+      CheckBuilder check, Spread<Mass> load, Optional<Quantity<Mass>> limit, String missing) {
     if (limit.isEmpty()) {
       return check.notChecked(missing);
     }

@@ -1,11 +1,14 @@
 package org.wattwright.vehicle;
 
+import static org.wattwright.units.WorkshopUnits.KILOGRAM;
+
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Recorder;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 
@@ -31,13 +34,24 @@ public record AxleLoadRiseRule(Axle axle, double largestRise) implements Vehicle
   }
 
   @Override
-  public List<Check> check(RuleSubject subject, Source source) {
+  public List<Check> check(RuleSubject subject, Source source, Recorder recorder) {
     LoadState after = subject.ledger().after(LoadCase.KERB);
     double rise = after.axles().kg(axle) / after.before().axles().kg(axle) - 1;
+    Basis basis = after.basis().and(Basis.DATA_SHEET);
+    if (recorder.isOn()) {
+      recorder
+          .step("δm_a", "change of the " + axle + " axle load at kerb mass over that before")
+          .formula("m_a/m_a0 - 1")
+          .with("m_a", Figure.of(after.axles().on(axle), KILOGRAM))
+          .with("m_a0", Figure.of(after.before().axles().on(axle), KILOGRAM))
+          .basis(basis)
+          .source(source)
+          .gives(Figure.share(rise));
+    }
     return List.of(
         Check.named("rule.load.rise", "rise of the " + axle + " axle load at kerb mass")
             .source(source)
-            .basis(after.basis().and(Basis.DATA_SHEET))
+            .basis(basis)
             .safety()
             .atMost(Figure.share(rise), Figure.share(largestRise)));
   }

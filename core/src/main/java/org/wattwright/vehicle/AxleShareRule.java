@@ -1,5 +1,7 @@
 package org.wattwright.vehicle;
 
+import static org.wattwright.units.WorkshopUnits.KILOGRAM;
+
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -8,6 +10,7 @@ import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Recorder;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
@@ -46,7 +49,7 @@ public record AxleShareRule(String loadCase, Axle axle, double least, double mos
   }
 
   @Override
-  public List<Check> check(RuleSubject subject, Source source) {
+  public List<Check> check(RuleSubject subject, Source source, Recorder recorder) {
     Optional<LoadState> state = subject.loadCase(loadCase).map(subject.ledger()::after);
     CheckBuilder low = named("rule.share.least", "least", source);
     CheckBuilder high = named("rule.share.most", "greatest", source);
@@ -56,6 +59,16 @@ public record AxleShareRule(String loadCase, Axle axle, double least, double mos
     }
     Figure share = Figure.share(state.get().axles().share(axle));
     Basis basis = state.get().basis().and(Basis.DATA_SHEET);
+    if (recorder.isOn()) {
+      recorder
+          .step("s", "share of the " + axle + " axle, " + loadCase)
+          .formula("m_a/m_t")
+          .with("m_a", Figure.of(state.get().axles().on(axle), KILOGRAM))
+          .with("m_t", Figure.of(state.get().total(), KILOGRAM))
+          .basis(basis)
+          .source(source)
+          .gives(share);
+    }
     return List.of(
         low.basis(basis).atLeast(share, Figure.share(least)),
         high.basis(basis).atMost(share, Figure.share(most)));

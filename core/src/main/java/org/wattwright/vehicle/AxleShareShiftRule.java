@@ -5,6 +5,7 @@ import java.util.List;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Recorder;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 
@@ -27,13 +28,24 @@ public record AxleShareShiftRule(double largestShift) implements VehicleRule, Se
   }
 
   @Override
-  public List<Check> check(RuleSubject subject, Source source) {
+  public List<Check> check(RuleSubject subject, Source source, Recorder recorder) {
     LoadState after = subject.ledger().after(LoadCase.KERB);
     double shift = Math.abs(after.frontShare() - after.before().frontShare());
+    Basis basis = after.basis().and(Basis.DATA_SHEET);
+    if (recorder.isOn()) {
+      recorder
+          .step("Δs", "shift of the front share of the kerb mass")
+          .formula("|s_f - s_f0|")
+          .with("s_f", Figure.share(after.frontShare()))
+          .with("s_f0", Figure.share(after.before().frontShare()))
+          .basis(basis)
+          .source(source)
+          .gives(Figure.share(shift));
+    }
     return List.of(
         Check.named("rule.share.shift", "shift of the front share of the kerb mass")
             .source(source)
-            .basis(after.basis().and(Basis.DATA_SHEET))
+            .basis(basis)
             .atMost(Figure.share(shift), Figure.share(largestShift)));
   }
 }

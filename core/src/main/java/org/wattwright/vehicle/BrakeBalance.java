@@ -1,7 +1,5 @@
 package org.wattwright.vehicle;
 
-import static org.wattwright.units.WorkshopUnits.METRE;
-
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +35,7 @@ public final class BrakeBalance implements Serializable {
 
   private static final double HIGHEST_RATE = 0.8;
 
-  private static final Source LIMPERT =
+  static final Source LIMPERT =
       Source.literature("R. Limpert, Brake Design and Safety", "chapter 7");
   private static final Source R13H = Source.standard("UN R13-H", "Annex 5, from memory");
 
@@ -232,12 +230,7 @@ public final class BrakeBalance implements Serializable {
     Axle first = rear < front ? Axle.REAR : Axle.FRONT;
     double rate = Math.min(front, rear);
     if (recorder.isOn()) {
-      recorder
-          .step("z", first + " axle locks first; braking rate at first lock")
-          .formula("min(z_f, z_r)")
-          .basis(basis)
-          .source(LIMPERT)
-          .gives(Figure.number(rate));
+      new BrakeSteps(this, recorder).smaller(first, new BrakeSteps.Rates(front, rear));
     }
     return new FirstLock(first, rate, Kind.ACCELERATION.ofSi(rate * stance.gravity()), rate / mu);
   }
@@ -253,31 +246,42 @@ public final class BrakeBalance implements Serializable {
     }
     double rate = stance.share(axle) * mu / divisor;
     if (recorder.isOn()) {
-      boolean front = axle == Axle.FRONT;
-      recorder
-          .step(front ? "z_f" : "z_r", "braking rate at which the " + axle + " axle locks")
-          .formula(front ? "(1 - ψ)·μ/(1 - φ - μ·h/L)" : "ψ·μ/(φ + μ·h/L)")
-          .with("ψ", Figure.number(stance.share(Axle.REAR)))
-          .with("φ", Figure.number(rearShare))
-          .with("μ", Figure.number(mu))
-          .with("h", stance.heightM(), METRE)
-          .with("L", stance.wheelbaseM(), METRE)
-          .basis(basis)
-          .source(LIMPERT)
-          .gives(Figure.number(rate));
+      new BrakeSteps(this, recorder).lock(axle, mu, rate);
     }
     return rate;
   }
 
   /**
-   * The working of the first lock.
+   * The working of the first lock, of the distribution that would be ideal at that braking rate,
+   * and of the rate at which both axles use the same adhesion.
    *
    * @param adhesion coefficient μ, above 0 and up to 2
    * @return the worksheet
    */
   public Worksheet worksheet(double adhesion) {
     Worksheet.Recording recording = Worksheet.record("Brake balance, adhesion " + adhesion);
-    firstLock(adhesion, recording);
+    FirstLock first = firstLock(adhesion, recording);
+    BrakeSteps steps = new BrakeSteps(this, recording);
+    steps.firstLock(first);
+    steps.ideal(first.rate());
+    steps.equalAdhesion();
+    return recording.toWorksheet();
+  }
+
+  /**
+   * The working of a point of the ideal curve and of the adhesion that each axle uses there.
+   *
+   * @param rate braking rate z, 0 to 2
+   * @return the worksheet
+   * @throws org.wattwright.units.InvalidInputException if the rate is outside its range
+   */
+  public Worksheet rateWorksheet(double rate) {
+    Worksheet.Recording recording = Worksheet.record("Brake forces at braking rate " + rate(rate));
+    BrakeSteps steps = new BrakeSteps(this, recording);
+    steps.ideal(rate);
+    for (Axle axle : Axle.values()) {
+      steps.adhesionUsed(axle, rate);
+    }
     return recording.toWorksheet();
   }
 

@@ -53,6 +53,13 @@ public record BrakeHeatSink(
     return new BrakeHeatSink(axle, capacity, WATT_PER_KELVIN.of(0));
   }
 
+  BrakeHeatSink times(double factor) {
+    return new BrakeHeatSink(
+        axle,
+        Kind.HEAT_CAPACITY.ofSi(capacityJPerK() * factor),
+        Kind.THERMAL_CONDUCTANCE.ofSi(coolingWPerK() * factor));
+  }
+
   double capacityJPerK() {
     return Kind.HEAT_CAPACITY.siValueOf(capacity);
   }

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Figure;
 import org.wattwright.internal.Require;
+import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 
 /**
@@ -25,11 +26,13 @@ public final class CorneringStiffness implements Serializable {
 
   private final Axle axle;
   private final double axleNPerRad;
+  private final double mostOff;
   private final Basis basis;
 
-  private CorneringStiffness(Axle axle, double axleNPerRad, Basis basis) {
+  private CorneringStiffness(Axle axle, double axleNPerRad, double mostOff, Basis basis) {
     this.axle = axle;
     this.axleNPerRad = axleNPerRad;
+    this.mostOff = mostOff;
     this.basis = basis;
   }
 
@@ -46,7 +49,7 @@ public final class CorneringStiffness implements Serializable {
     Objects.requireNonNull(axle, "axle");
     double forceN = Require.quantity("CorneringStiffness.force", force, NEWTON).positive();
     double slipRad = Require.quantity("CorneringStiffness.slip", slip, DEGREE).positive();
-    return new CorneringStiffness(axle, forceN / slipRad, Basis.DATA_SHEET);
+    return new CorneringStiffness(axle, forceN / slipRad, 0, Basis.DATA_SHEET);
   }
 
   /**
@@ -60,7 +63,7 @@ public final class CorneringStiffness implements Serializable {
    */
   public static CorneringStiffness ofTyre(Axle axle, Quantity<Force> force, Quantity<Angle> slip) {
     CorneringStiffness one = ofAxle(axle, force, slip);
-    return new CorneringStiffness(axle, 2 * one.axleNPerRad, one.basis);
+    return new CorneringStiffness(axle, 2 * one.axleNPerRad, 0, one.basis);
   }
 
   /**
@@ -70,7 +73,36 @@ public final class CorneringStiffness implements Serializable {
    * @return a new stiffness
    */
   public CorneringStiffness withBasis(Basis value) {
-    return new CorneringStiffness(axle, axleNPerRad, Objects.requireNonNull(value, "basis"));
+    return new CorneringStiffness(
+        axle, axleNPerRad, mostOff, Objects.requireNonNull(value, "basis"));
+  }
+
+  /**
+   * The same as an estimate.
+   *
+   * @param share by which it may be off either way, 0.2 for ±20 %; 0 or more, below 1
+   * @return a new stiffness, estimated
+   * @throws org.wattwright.units.InvalidInputException if the share is outside its range
+   */
+  public CorneringStiffness estimatedWithin(double share) {
+    double off = mostOff("CorneringStiffness.mostOff", share);
+    return new CorneringStiffness(axle, axleNPerRad, off, Basis.ESTIMATED);
+  }
+
+  static double mostOff(String field, double share) {
+    if (share >= 0 && share < 1) {
+      return share;
+    }
+    throw InvalidInputException.of(field, "≥ 0 and < 1", Double.toString(share));
+  }
+
+  /** One end of an estimate: way −1 or +1. */
+  CorneringStiffness end(int way) {
+    return new CorneringStiffness(axle, axleNPerRad * (1 + way * mostOff), 0, basis);
+  }
+
+  boolean hasBand() {
+    return mostOff > 0;
   }
 
   /**
@@ -111,12 +143,13 @@ public final class CorneringStiffness implements Serializable {
         || (other instanceof CorneringStiffness that
             && axle == that.axle
             && axleNPerRad == that.axleNPerRad
+            && mostOff == that.mostOff
             && basis == that.basis);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(axle, axleNPerRad, basis);
+    return Objects.hash(axle, axleNPerRad, mostOff, basis);
   }
 
   /**

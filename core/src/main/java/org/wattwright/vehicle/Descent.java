@@ -14,6 +14,7 @@ import static org.wattwright.units.WorkshopUnits.WATT_PER_KELVIN;
 import java.io.Serializable;
 import javax.measure.Quantity;
 import javax.measure.quantity.Energy;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
@@ -67,6 +68,18 @@ public final class Descent implements Serializable {
    */
   public Descent withoutRegeneration() {
     return new Descent(fields.withRegenerationW(0));
+  }
+
+  /**
+   * The same descent with another vehicle or load.
+   *
+   * @param mass of the laden vehicle, &gt; 0 kg
+   * @return a new descent
+   * @throws org.wattwright.units.InvalidInputException if the mass is not positive
+   */
+  public Descent withMass(Quantity<Mass> mass) {
+    double massKg = Require.quantity("Descent.mass", mass, KILOGRAM).positive();
+    return new Descent(fields.withMassKg(massKg));
   }
 
   /**
@@ -174,6 +187,39 @@ public final class Descent implements Serializable {
         .basis(basis)
         .safety()
         .atMost(Figure.of(temperature(sink, share), CELSIUS), Figure.of(limit, CELSIUS));
+  }
+
+  /**
+   * Temperature at the bottom against what the lining stands, with the end of an estimate that gets
+   * hotter.
+   *
+   * @param heat the brakes of the axle
+   * @param share of the axle in the heat, 0 to 1
+   * @param rests what the share rests on
+   * @return the check {@code brake.descent.front} or {@code brake.descent.rear}
+   * @throws org.wattwright.units.InvalidInputException if the share is outside its range
+   */
+  public Check check(BrakeHeat heat, double share, Basis rests) {
+    BrakeHeatSink hottest = hottest(heat, share);
+    return check(hottest, share, heat.limit(), heat.basis().and(rests));
+  }
+
+  private BrakeHeatSink hottest(BrakeHeat heat, double share) {
+    return heat.extremes().stream()
+        .max((a, b) -> Kind.TEMPERATURE.compare(temperature(a, share), temperature(b, share)))
+        .orElseThrow();
+  }
+
+  /**
+   * The working of that check.
+   *
+   * @param heat the brakes of the axle
+   * @param share of the axle in the heat, 0 to 1
+   * @return the worksheet, with the end of an estimate that gets hotter
+   * @throws org.wattwright.units.InvalidInputException if the share is outside its range
+   */
+  public Worksheet worksheet(BrakeHeat heat, double share) {
+    return worksheet(hottest(heat, share), share);
   }
 
   /**

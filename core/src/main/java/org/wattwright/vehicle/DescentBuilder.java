@@ -43,6 +43,10 @@ public final class DescentBuilder {
       double regenerationW,
       double airK)
       implements Serializable {
+    Fields withMassKg(double otherKg) {
+      return new Fields(otherKg, dropM, distanceM, speedMs, resistanceN, regenerationW, airK);
+    }
+
     Fields withRegenerationW(double powerW) {
       return new Fields(massKg, dropM, distanceM, speedMs, resistanceN, powerW, airK);
     }

@@ -1,10 +1,13 @@
 package org.wattwright.vehicle;
 
+import static org.wattwright.units.WorkshopUnits.KILOGRAM;
+
 import java.io.Serializable;
 import java.util.List;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Recorder;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
@@ -32,11 +35,21 @@ public record KerbMassRule(double largestRise, double largestFall)
   }
 
   @Override
-  public List<Check> check(RuleSubject subject, Source source) {
+  public List<Check> check(RuleSubject subject, Source source, Recorder recorder) {
     LoadState after = subject.ledger().after(LoadCase.KERB);
     double beforeKg = Kind.MASS.siValueOf(after.before().total());
     double change = Kind.MASS.siValueOf(after.total()) / beforeKg - 1;
     Basis basis = after.basis().and(Basis.DATA_SHEET);
+    if (recorder.isOn()) {
+      recorder
+          .step("δm", "change of the kerb mass over that before")
+          .formula("m_t/m_t0 - 1")
+          .with("m_t", Figure.of(after.total(), KILOGRAM))
+          .with("m_t0", beforeKg, KILOGRAM)
+          .basis(basis)
+          .source(source)
+          .gives(Figure.share(change));
+    }
     return List.of(
         Check.named("rule.mass.rise", "rise of the kerb mass")
             .source(source)

@@ -34,9 +34,13 @@ public final class LoadInfluence implements Serializable {
   }
 
   static LoadInfluence of(WeighedVehicle vehicle, Position position, boolean unsprung) {
-    double rear = position.behindM() / vehicle.wheelbaseM();
+    return at(vehicle, position.behindM(), position.leftM(), unsprung);
+  }
+
+  /** At a place in m; sideways not a number if not known. */
+  static LoadInfluence at(WeighedVehicle vehicle, double behindM, double leftM, boolean unsprung) {
+    double rear = behindM / vehicle.wheelbaseM();
     double rollShare = unsprung ? 1 - rear : vehicle.rollSplit().frontShare();
-    double leftM = position.leftM();
     return new LoadInfluence(
         rear,
         lean(rollShare, leftM, vehicle.trackM(Axle.FRONT)),

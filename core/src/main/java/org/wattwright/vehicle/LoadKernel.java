@@ -1,26 +1,16 @@
 package org.wattwright.vehicle;
 
-import static org.wattwright.units.WorkshopUnits.KILOGRAM;
-import static org.wattwright.units.WorkshopUnits.METRE;
-
 import java.io.Serializable;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.wattwright.check.Basis;
-import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
-import org.wattwright.check.Source;
-import org.wattwright.check.StepBuilder;
 
 /** Adds the items of a ledger to the weighed vehicle; the one place where loads are computed. */
 final class LoadKernel {
-  private static final Source ROLL =
-      Source.literature(
-          "W. F. Milliken and D. L. Milliken, Race Car Vehicle Dynamics",
-          "wheel loads of a rigid body on two axles, from memory");
-
   private final WeighedVehicle vehicle;
-  private final Recorder recorder;
+  private final LoadSteps steps;
+  private final Base base;
   private final double[] wheelsKg = new double[4];
   private double frontChangeKg;
   private double rearChangeKg;
@@ -28,11 +18,14 @@ final class LoadKernel {
   private double sprungRearChangeKg;
   private double lateralChangeKgM;
   private double heightChangeKgM;
-  private Basis basis = Basis.MEASURED;
+  private final double[] leanKgM = new double[3];
+  private Basis basis;
 
-  private LoadKernel(WeighedVehicle vehicle, Recorder recorder) {
+  private LoadKernel(WeighedVehicle vehicle, Base base, LoadSteps steps) {
     this.vehicle = vehicle;
-    this.recorder = recorder;
+    this.base = base;
+    this.steps = steps;
+    this.basis = base.basis();
   }
 
   /** Sums in kg and kg·m; NaN where an input is not known. */
@@ -52,8 +45,65 @@ final class LoadKernel {
     }
   }
 
-  static Sums run(WeighedVehicle vehicle, List<SignedItem> items, Recorder recorder) {
-    LoadKernel kernel = new LoadKernel(vehicle, recorder);
+  /** What items are added to: the vehicle as weighed, or the converted one at kerb. */
+  record Base(
+      double frontKg,
+      double rearKg,
+      List<Double> wheelsKg,
+      double lateralKgM,
+      WeighedVehicle.Height height,
+      Basis basis) {
+    static Base of(WeighedVehicle vehicle) {
+      double[] unknown = {Double.NaN, Double.NaN, Double.NaN, Double.NaN};
+      return new Base(
+          vehicle.frontKg(),
+          vehicle.rearKg(),
+          DoubleStream.of(vehicle.wheels().map(WheelLoads::kg).orElse(unknown)).boxed().toList(),
+          vehicle.lateralKgM(),
+          vehicle.height(),
+          Basis.MEASURED);
+    }
+
+    static Base of(Sums sums) {
+      return new Base(
+          sums.frontKg(),
+          sums.rearKg(),
+          sums.wheelsKg(),
+          sums.leftM() * sums.totalKg(),
+          sums.height(),
+          sums.basis());
+    }
+
+    double totalKg() {
+      return frontKg + rearKg;
+    }
+  }
+
+  /**
+   * What the items sum to.
+   *
+   * @param frontKg on the front axle
+   * @param rearKg on the rear axle
+   * @param wheelsKg on each wheel
+   * @param lateralKgM moment about the centre line
+   * @param heightKgM moment about the ground
+   * @param leanKgM moment about the centre line of what the springs carry, of what the front axle
+   *     carries itself, and of what the rear axle does
+   */
+  record Change(
+      double frontKg,
+      double rearKg,
+      List<Double> wheelsKg,
+      double lateralKgM,
+      double heightKgM,
+      List<Double> leanKgM) {}
+
+  static Sums run(WeighedVehicle vehicle, List<SignedItem> items) {
+    return run(vehicle, Base.of(vehicle), items, LoadSteps.to(vehicle, Recorder.OFF));
+  }
+
+  static Sums run(WeighedVehicle vehicle, Base base, List<SignedItem> items, LoadSteps steps) {
+    LoadKernel kernel = new LoadKernel(vehicle, base, steps);
     for (SignedItem signed : items) {
       kernel.add(signed);
     }
@@ -72,11 +122,22 @@ final class LoadKernel {
     sprungRearChangeKg += item.isUnsprung() ? 0 : rearKg;
     lateralChangeKgM += signedKg * item.position().leftM();
     heightChangeKgM += signedKg * item.position().heightM();
+    addLean(item, signedKg, influence);
     for (int i = 0; i < 4; i++) {
       wheelsKg[i] += signedKg * influence.wheel(axleOf(i), sideOf(i));
     }
     basis = basis.and(item.basis());
-    record(signed, frontKg, rearKg);
+    steps.item(signed, frontKg, rearKg);
+  }
+
+  private void addLean(MassItem item, double signedKg, LoadInfluence influence) {
+    double momentKgM = signedKg * item.position().leftM();
+    if (item.isUnsprung()) {
+      leanKgM[1] += momentKgM * influence.on(Axle.FRONT);
+      leanKgM[2] += momentKgM * influence.on(Axle.REAR);
+    } else {
+      leanKgM[0] += momentKgM;
+    }
   }
 
   /** Order of the wheels: front left, front right, rear left, rear right. */
@@ -88,132 +149,48 @@ final class LoadKernel {
     return wheel % 2 == 0 ? Side.LEFT : Side.RIGHT;
   }
 
-  private void record(SignedItem signed, double frontKg, double rearKg) {
-    if (!recorder.isOn()) {
-      return;
-    }
-    String sign = signed.sign() < 0 ? "-" : "";
-    step(signed, "Δm_f", "front axle", sign + "m·(1 - d/L)").gives(frontKg, KILOGRAM);
-    step(signed, "Δm_r", "rear axle", sign + "m·d/L").gives(rearKg, KILOGRAM);
-  }
-
-  private StepBuilder step(SignedItem signed, String symbol, String where, String formula) {
-    MassItem item = signed.item();
-    String what = (signed.sign() < 0 ? "without " : "with ") + item.name() + ": " + where;
-    return recorder
-        .step(symbol, what)
-        .formula(formula)
-        .with("m", Figure.of(item.mass(), KILOGRAM))
-        .with("d", item.position().behindM(), METRE)
-        .with("L", vehicle.wheelbaseM(), METRE)
-        .basis(item.basis());
-  }
-
   private Sums sums() {
-    double frontKg = vehicle.frontKg() + frontChangeKg;
-    double rearKg = vehicle.rearKg() + rearChangeKg;
+    double frontKg = base.frontKg() + frontChangeKg;
+    double rearKg = base.rearKg() + rearChangeKg;
     double totalKg = frontKg + rearKg;
-    recordAxle("f", "front axle load", vehicle.frontKg(), frontKg);
-    recordAxle("r", "rear axle load", vehicle.rearKg(), rearKg);
-    double behindM = vehicle.wheelbaseM() * rearKg / totalKg;
-    recordBehind(rearKg, totalKg, behindM);
-    double leftM = (vehicle.lateralKgM() + lateralChangeKgM) / totalKg;
-    recordMoment("y", "y_0", "centre of gravity, left of centre line", leftM, totalKg);
-    WeighedVehicle.Height height = height(totalKg);
-    recordMoment("h", "h_0", "centre of gravity, above ground", height.typicalM(), totalKg);
-    double[] wheels = wheels();
-    recordWheels(wheels);
-    return new Sums(
-        frontKg,
-        rearKg,
-        DoubleStream.of(wheels).boxed().toList(),
-        sprungFrontChangeKg,
-        sprungRearChangeKg,
-        behindM,
-        leftM,
-        height,
-        basis);
+    double[] loadsKg = new double[4];
+    for (int i = 0; i < 4; i++) {
+      loadsKg[i] = base.wheelsKg().get(i) + wheelsKg[i];
+    }
+    Sums sums =
+        new Sums(
+            frontKg,
+            rearKg,
+            DoubleStream.of(loadsKg).boxed().toList(),
+            sprungFrontChangeKg,
+            sprungRearChangeKg,
+            vehicle.wheelbaseM() * rearKg / totalKg,
+            (base.lateralKgM() + lateralChangeKgM) / totalKg,
+            height(totalKg),
+            basis);
+    steps.sums(base, change(), sums);
+    return sums;
+  }
+
+  private Change change() {
+    return new Change(
+        frontChangeKg,
+        rearChangeKg,
+        DoubleStream.of(wheelsKg).boxed().toList(),
+        lateralChangeKgM,
+        heightChangeKgM,
+        DoubleStream.of(leanKgM).boxed().toList());
   }
 
   private WeighedVehicle.Height height(double totalKg) {
-    WeighedVehicle.Height base = vehicle.height();
     return new WeighedVehicle.Height(
-        heightM(base.lowM(), totalKg),
-        heightM(base.typicalM(), totalKg),
-        heightM(base.highM(), totalKg),
-        base.basis().and(basis));
+        heightM(base.height().lowM(), totalKg),
+        heightM(base.height().typicalM(), totalKg),
+        heightM(base.height().highM(), totalKg),
+        base.height().basis().and(basis));
   }
 
   private double heightM(double baseHeightM, double totalKg) {
-    double baseKg = vehicle.frontKg() + vehicle.rearKg();
-    return (baseKg * baseHeightM + heightChangeKgM) / totalKg;
-  }
-
-  private double[] wheels() {
-    double[] sum = {Double.NaN, Double.NaN, Double.NaN, Double.NaN};
-    double[] weighed = vehicle.wheels().map(WheelLoads::kg).orElse(sum);
-    for (int i = 0; i < 4; i++) {
-      sum[i] = weighed[i] + wheelsKg[i];
-    }
-    return sum;
-  }
-
-  private void recordAxle(String index, String meaning, double weighedKg, double loadKg) {
-    if (recorder.isOn()) {
-      recorder
-          .step("m_" + index, meaning)
-          .formula("m_" + index + "0 + ΣΔm_" + index)
-          .with("m_" + index + "0", weighedKg, KILOGRAM)
-          .with("ΣΔm_" + index, loadKg - weighedKg, KILOGRAM)
-          .basis(basis)
-          .gives(loadKg, KILOGRAM);
-    }
-  }
-
-  private void recordBehind(double rearKg, double totalKg, double behindM) {
-    if (recorder.isOn()) {
-      recorder
-          .step("d_cg", "centre of gravity, behind front axle")
-          .formula("L·m_r/m_t")
-          .with("L", vehicle.wheelbaseM(), METRE)
-          .with("m_r", rearKg, KILOGRAM)
-          .with("m_t", totalKg, KILOGRAM)
-          .basis(basis)
-          .gives(behindM, METRE);
-    }
-  }
-
-  /** A centre across or above: (m_0·x_0 + S)/m_t, with S the sum of the items in kg·m. */
-  private void recordMoment(
-      String symbol, String baseSymbol, String meaning, double placeM, double totalKg) {
-    if (!recorder.isOn() || Double.isNaN(placeM)) {
-      return;
-    }
-    double baseKg = vehicle.frontKg() + vehicle.rearKg();
-    boolean up = symbol.equals("h");
-    double changeKgM = up ? heightChangeKgM : lateralChangeKgM;
-    double basePlaceM = up ? vehicle.height().typicalM() : vehicle.lateralKgM() / baseKg;
-    recorder
-        .step(symbol, meaning + " (S = sum of mass times distance of all items, kg·m)")
-        .formula("(m_0·" + baseSymbol + " + S)/m_t")
-        .with("m_0", baseKg, KILOGRAM)
-        .with(baseSymbol, basePlaceM, METRE)
-        .with("S", Figure.number(changeKgM))
-        .with("m_t", totalKg, KILOGRAM)
-        .basis(up ? basis.and(vehicle.heightBasis()) : basis)
-        .gives(placeM, METRE);
-  }
-
-  private void recordWheels(double[] loadsKg) {
-    for (int i = 0; recorder.isOn() && i < 4 && !Double.isNaN(loadsKg[i]); i++) {
-      recorder
-          .step("m_w", axleOf(i) + " " + sideOf(i) + " wheel load")
-          .formula("m_w0 + ΣΔm_w")
-          .with("m_w0", loadsKg[i] - wheelsKg[i], KILOGRAM)
-          .with("ΣΔm_w", wheelsKg[i], KILOGRAM)
-          .basis(basis.and(vehicle.rollSplit().basis()))
-          .source(ROLL)
-          .gives(loadsKg[i], KILOGRAM);
-    }
+    return (base.totalKg() * baseHeightM + heightChangeKgM) / totalKg;
   }
 }

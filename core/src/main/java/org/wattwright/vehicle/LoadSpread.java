@@ -1,9 +1,11 @@
 package org.wattwright.vehicle;
 
 import java.io.Serializable;
+import java.util.Objects;
+import javax.measure.quantity.Mass;
 
 /**
- * The loads of one load case with what the stated tolerances do to them.
+ * Axle loads and total, or their change, with what the stated tolerances do to them.
  *
  * <p>Immutable and thread-safe.
  *
@@ -11,15 +13,28 @@ import java.io.Serializable;
  * @param rear rear axle
  * @param total whole vehicle
  */
-public record LoadSpread(MassSpread front, MassSpread rear, MassSpread total)
+public record LoadSpread(Spread<Mass> front, Spread<Mass> rear, Spread<Mass> total)
     implements Serializable {
+  /**
+   * Rejects null.
+   *
+   * @param front front axle
+   * @param rear rear axle
+   * @param total whole vehicle
+   */
+  public LoadSpread {
+    Objects.requireNonNull(front, "front");
+    Objects.requireNonNull(rear, "rear");
+    Objects.requireNonNull(total, "total");
+  }
+
   /**
    * The spread of one axle.
    *
    * @param axle front or rear
    * @return its spread
    */
-  public MassSpread on(Axle axle) {
+  public Spread<Mass> on(Axle axle) {
     return axle == Axle.FRONT ? front : rear;
   }
 }

@@ -1,17 +1,20 @@
 package org.wattwright.vehicle;
 
 import static org.wattwright.units.WorkshopUnits.KILOGRAM;
+import static org.wattwright.units.WorkshopUnits.METRE;
 
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
+import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
 import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
@@ -34,7 +37,7 @@ public final class LoadState implements Serializable {
   LoadState(MassLedger ledger, LoadCase loadCase) {
     this.ledger = ledger;
     this.loadCase = Objects.requireNonNull(loadCase, "loadCase");
-    this.sums = LoadKernel.run(ledger.vehicle(), ledger.items(loadCase), Recorder.OFF);
+    this.sums = LoadKernel.run(ledger.vehicle(), ledger.items(loadCase));
   }
 
   /**
@@ -175,31 +178,56 @@ public final class LoadState implements Serializable {
    * @return worst case and root-sum-square
    */
   public LoadSpread spread() {
-    return new LoadSpread(spreadOn(Axle.FRONT), spreadOn(Axle.REAR), spreadOfTotal());
+    return spreads(Recorder.OFF).loads();
   }
 
-  private MassSpread spreadOn(Axle axle) {
-    WeighedVehicle vehicle = vehicle();
-    double weighedKg = axle == Axle.FRONT ? vehicle.frontKg() : vehicle.rearKg();
-    return kernel(weighedKg, vehicle.wheels().isPresent() ? 2 : 1)
-        .addAll(
-            ledger.items(loadCase),
-            item ->
-                new SpreadKernel.Coefficient(
-                    LoadInfluence.of(vehicle, item.position(), item.isUnsprung()).on(axle),
-                    item.positionToleranceM() / vehicle.wheelbaseM()))
-        .toSpread();
+  /**
+   * What the stated tolerances do to the change against the unconverted vehicle. The readings of
+   * the scales, people and luggage are the same before and after and do not count.
+   *
+   * @return worst case and root-sum-square of {@link #change} and of the change of the total
+   */
+  public LoadSpread changeSpread() {
+    return spreads(Recorder.OFF).change();
   }
 
-  private MassSpread spreadOfTotal() {
-    double weighedKg = vehicle().frontKg() + vehicle().rearKg();
-    return kernel(weighedKg, vehicle().wheels().isPresent() ? 4 : 2)
-        .addAll(ledger.items(loadCase), item -> new SpreadKernel.Coefficient(1, 0))
-        .toSpread();
+  /**
+   * What the stated tolerances do to the wheel loads.
+   *
+   * @return worst case and root-sum-square; empty if wheel loads, or what a shift of a mass to the
+   *     side does to them, are not determined
+   */
+  public Optional<WheelSpread> wheelSpread() {
+    return spreads(Recorder.OFF).wheels();
   }
 
-  private SpreadKernel kernel(double weighedKg, int readings) {
-    return new SpreadKernel(weighedKg, readings, vehicle().readingToleranceKg());
+  /**
+   * What the stated tolerances do to the centre of gravity.
+   *
+   * @return worst case and root-sum-square of what is determined
+   */
+  public CentreSpread centreSpread() {
+    return spreads(Recorder.OFF).centre();
+  }
+
+  /**
+   * The working of all spreads: for each figure the lowest and the highest value and the likely
+   * half-width.
+   *
+   * @return the worksheet
+   */
+  public Worksheet spreadWorksheet() {
+    Worksheet.Recording recording = Worksheet.record("Tolerances, " + loadCase.name());
+    StateSpread spreads = spreads(recording);
+    spreads.loads();
+    spreads.change();
+    spreads.wheels();
+    spreads.centre();
+    return recording.toWorksheet();
+  }
+
+  private StateSpread spreads(Recorder recorder) {
+    return new StateSpread(ledger, this, recorder);
   }
 
   /**
@@ -232,10 +260,36 @@ public final class LoadState implements Serializable {
    * @throws org.wattwright.units.InvalidInputException if an argument is outside its range
    */
   public Quantity<Length> placeFor(Quantity<Mass> mass, double frontShare) {
+    return placeFor(mass, frontShare, Recorder.OFF);
+  }
+
+  /**
+   * The same with the working.
+   *
+   * @param mass the further mass, &gt; 0 kg
+   * @param frontShare wanted, 0 to 1
+   * @param recorder takes down the step
+   * @return as {@link #placeFor(Quantity, double)}
+   * @throws org.wattwright.units.InvalidInputException if an argument is outside its range
+   */
+  public Quantity<Length> placeFor(Quantity<Mass> mass, double frontShare, Recorder recorder) {
     double massKg = Require.quantity("LoadState.placeFor.mass", mass, KILOGRAM).positive();
     double rearShare = 1 - Require.fraction("LoadState.placeFor.frontShare", frontShare);
     double rearKg = rearShare * (sums.totalKg() + massKg) - sums.rearKg();
-    return Si.length(vehicle().wheelbaseM() * rearKg / massKg);
+    double placeM = vehicle().wheelbaseM() * rearKg / massKg;
+    if (recorder.isOn()) {
+      recorder
+          .step("d", "place of the further mass behind the front axle")
+          .formula("L·((1 - s)·(m_t + m) - m_r)/m")
+          .with("L", vehicle().wheelbaseM(), METRE)
+          .with("s", Figure.share(frontShare))
+          .with("m_t", sums.totalKg(), KILOGRAM)
+          .with("m", massKg, KILOGRAM)
+          .with("m_r", sums.rearKg(), KILOGRAM)
+          .basis(sums.basis())
+          .gives(placeM, METRE);
+    }
+    return Si.length(placeM);
   }
 
   /**
@@ -249,13 +303,42 @@ public final class LoadState implements Serializable {
   }
 
   /**
-   * The working, item by item.
+   * The whole working, item by item.
    *
    * @return the worksheet
    */
   public Worksheet worksheet() {
-    Worksheet.Recording recording = Worksheet.record("Loads, " + loadCase.name());
-    LoadKernel.run(vehicle(), ledger.items(loadCase), recording);
+    return recorded("Loads, " + loadCase.name(), steps -> steps);
+  }
+
+  /**
+   * The working of the sums alone, for a report that lists the items with their shares in a table
+   * of its own.
+   *
+   * @return the worksheet
+   */
+  public Worksheet sumWorksheet() {
+    return recorded("Sums, " + loadCase.name(), LoadSteps::withoutItems);
+  }
+
+  private Worksheet recorded(String title, UnaryOperator<LoadSteps> detail) {
+    Worksheet.Recording recording = Worksheet.record(title);
+    LoadSteps steps = detail.apply(LoadSteps.to(vehicle(), recording));
+    LoadKernel.run(vehicle(), LoadKernel.Base.of(vehicle()), ledger.items(loadCase), steps);
+    return recording.toWorksheet();
+  }
+
+  /**
+   * The working of people, luggage and goods alone: from the same vehicle at kerb (index k), whose
+   * working is that of the kerb state, to this load case.
+   *
+   * @return the worksheet
+   */
+  public Worksheet worksheetFromKerb() {
+    Worksheet.Recording recording = Worksheet.record("Loads, " + loadCase.name() + ", from kerb");
+    LoadKernel.Base kerb = LoadKernel.Base.of(ledger.after(LoadCase.KERB).sums);
+    LoadSteps steps = LoadSteps.to(vehicle(), recording).fromKerb();
+    LoadKernel.run(vehicle(), kerb, MassLedger.of(vehicle()).items(loadCase), steps);
     return recording.toWorksheet();
   }
 

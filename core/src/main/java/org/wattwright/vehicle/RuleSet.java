@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import org.wattwright.check.Check;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 
 /**
@@ -67,6 +68,18 @@ public record RuleSet(String name, Source source, List<VehicleRule> rules) imple
     List<Check> checks = new ArrayList<>();
     rules.forEach(rule -> checks.addAll(rule.check(subject, source)));
     return List.copyOf(checks);
+  }
+
+  /**
+   * How the compared figures come about.
+   *
+   * @param subject the conversion
+   * @return the worksheet
+   */
+  public Worksheet worksheet(RuleSubject subject) {
+    Worksheet.Recording recording = Worksheet.record("Limits of " + name);
+    rules.forEach(rule -> rule.check(subject, source, recording));
+    return recording.toWorksheet();
   }
 
   /**

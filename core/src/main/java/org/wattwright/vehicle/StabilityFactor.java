@@ -97,7 +97,22 @@ public final class StabilityFactor implements Serializable {
    * @return in m/s²
    */
   public Quantity<Acceleration> tippingAcceleration() {
-    return Kind.ACCELERATION.ofSi(stance.gravity() * factor());
+    return Kind.ACCELERATION.ofSi(tippingMs2(factor(), Recorder.OFF));
+  }
+
+  private double tippingMs2(double factor, Recorder recorder) {
+    double tippingMs2 = stance.gravity() * factor;
+    if (recorder.isOn()) {
+      recorder
+          .step("a_y", "lateral acceleration at which a rigid vehicle tips")
+          .formula("g·SSF")
+          .with("g", stance.gravity(), METRE_PER_SECOND_SQUARED)
+          .with("SSF", Figure.number(factor))
+          .basis(stance.basis())
+          .source(NHTSA)
+          .gives(tippingMs2, METRE_PER_SECOND_SQUARED);
+    }
+    return tippingMs2;
   }
 
   /**
@@ -160,7 +175,7 @@ public final class StabilityFactor implements Serializable {
    */
   public Worksheet worksheet() {
     Worksheet.Recording recording = Worksheet.record("Static stability factor");
-    factor(recording);
+    tippingMs2(factor(recording), recording);
     return recording.toWorksheet();
   }
 

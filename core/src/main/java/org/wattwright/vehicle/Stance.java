@@ -1,5 +1,6 @@
 package org.wattwright.vehicle;
 
+import static org.wattwright.units.WorkshopUnits.DEGREE;
 import static org.wattwright.units.WorkshopUnits.KILOGRAM;
 import static org.wattwright.units.WorkshopUnits.METRE;
 import static org.wattwright.units.WorkshopUnits.METRE_PER_SECOND_SQUARED;
@@ -20,6 +21,7 @@ import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
 import org.wattwright.check.Source;
 import org.wattwright.check.StepBuilder;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
@@ -106,9 +108,10 @@ public final class Stance implements Serializable {
   }
 
   /**
-   * The stances between which the truth lies when the height is an estimate.
+   * The stances between which the truth lies when the height has a band: an estimate, or an axle
+   * lift with its tolerances.
    *
-   * @return this one alone if the height is no estimate with a band; else lowest and highest
+   * @return this one alone if the height has no band; else lowest and highest
    */
   public List<Stance> extremes() {
     return DoubleStream.of(height.lowM(), height.highM())
@@ -203,7 +206,7 @@ public final class Stance implements Serializable {
             - massKg * accelerationMs2 * heightM() / wheelbaseM;
     double rearN = weightN * Math.cos(slope) - frontN;
     if (recorder.isOn()) {
-      step(recorder, "W_f", "front axle force")
+      forceStep(recorder, "W_f", "front axle force")
           .formula("m·g·(a_2·cos(θ) - h·sin(θ))/L - m·a·h/L")
           .with("a_2", wheelbaseM - behindM, METRE)
           .with("θ", Figure.of(Kind.ANGLE.ofSi(slope), Kind.ANGLE))
@@ -211,6 +214,8 @@ public final class Stance implements Serializable {
           .gives(frontN, NEWTON);
       step(recorder, "W_r", "rear axle force")
           .formula("m·g·cos(θ) - W_f")
+          .with("m", massKg, KILOGRAM)
+          .with("g", gravity, METRE_PER_SECOND_SQUARED)
           .with("θ", Figure.of(Kind.ANGLE.ofSi(slope), Kind.ANGLE))
           .with("W_f", frontN, NEWTON)
           .gives(rearN, NEWTON);
@@ -218,15 +223,16 @@ public final class Stance implements Serializable {
     return new AxleForces(Kind.FORCE.ofSi(frontN), Kind.FORCE.ofSi(rearN));
   }
 
-  private StepBuilder step(Recorder recorder, String symbol, String meaning) {
-    return recorder
-        .step(symbol, meaning)
+  StepBuilder step(Recorder recorder, String symbol, String meaning) {
+    return recorder.step(symbol, meaning).basis(height.basis()).source(JAZAR);
+  }
+
+  private StepBuilder forceStep(Recorder recorder, String symbol, String meaning) {
+    return step(recorder, symbol, meaning)
         .with("m", massKg, KILOGRAM)
         .with("g", gravity, METRE_PER_SECOND_SQUARED)
         .with("h", heightM(), METRE)
-        .with("L", wheelbaseM, METRE)
-        .basis(height.basis())
-        .source(JAZAR);
+        .with("L", wheelbaseM, METRE);
   }
 
   /**
@@ -237,10 +243,32 @@ public final class Stance implements Serializable {
    * @throws InvalidInputException if the deceleration is negative
    */
   public Quantity<Force> loadTransfer(Quantity<Acceleration> deceleration) {
+    return loadTransfer(deceleration, Recorder.OFF);
+  }
+
+  /**
+   * The same with the working.
+   *
+   * @param deceleration ≥ 0 m/s²
+   * @param recorder takes down the step
+   * @return in N
+   * @throws InvalidInputException if the deceleration is negative
+   */
+  public Quantity<Force> loadTransfer(Quantity<Acceleration> deceleration, Recorder recorder) {
     double brakingMs2 =
         Require.quantity("Stance.deceleration", deceleration, METRE_PER_SECOND_SQUARED)
             .nonNegative();
-    return Kind.FORCE.ofSi(massKg * brakingMs2 * heightM() / wheelbaseM);
+    double forceN = massKg * brakingMs2 * heightM() / wheelbaseM;
+    if (recorder.isOn()) {
+      step(recorder, "ΔW", "load moved from the rear to the front axle")
+          .formula("m·a·h/L")
+          .with("m", massKg, KILOGRAM)
+          .with("a", brakingMs2, METRE_PER_SECOND_SQUARED)
+          .with("h", heightM(), METRE)
+          .with("L", wheelbaseM, METRE)
+          .gives(forceN, NEWTON);
+    }
+    return Kind.FORCE.ofSi(forceN);
   }
 
   /**
@@ -255,18 +283,8 @@ public final class Stance implements Serializable {
    * @throws InvalidInputException if the coefficient is outside its range
    */
   public Quantity<Acceleration> tractionLimit(Axle driven, double adhesion) {
-    return Kind.ACCELERATION.ofSi(gravity * tractionRate(driven, adhesion));
-  }
-
-  private double tractionRate(Axle driven, double adhesion) {
-    double mu = adhesion("Stance.adhesion", adhesion);
-    double armM = armM(driven);
-    if (driven == Axle.FRONT) {
-      return mu * armM / (wheelbaseM + mu * heightM());
-    }
-    double liftRate = (wheelbaseM - behindM) / heightM();
-    double denominatorM = wheelbaseM - mu * heightM();
-    return denominatorM > 0 ? Math.min(mu * armM / denominatorM, liftRate) : liftRate;
+    Grip grip = new Grip(this, driven, adhesion, Recorder.OFF);
+    return Kind.ACCELERATION.ofSi(grip.accelerationMs2(grip.tractionRate()));
   }
 
   /**
@@ -323,21 +341,7 @@ public final class Stance implements Serializable {
    * @return as {@link #singleAxleBrakingLimit(Axle, double)}
    */
   public double singleAxleBrakingLimit(Axle braked, double adhesion, Recorder recorder) {
-    double mu = adhesion("Stance.adhesion", adhesion);
-    double shiftM = (braked == Axle.REAR ? 1 : -1) * mu * heightM();
-    double liftRate = braked == Axle.FRONT ? behindM / heightM() : Double.POSITIVE_INFINITY;
-    double denominatorM = wheelbaseM + shiftM;
-    double rate =
-        denominatorM > 0 ? Math.min(mu * armM(braked) / denominatorM, liftRate) : liftRate;
-    if (recorder.isOn()) {
-      boolean rear = braked == Axle.REAR;
-      step(recorder, "z_max", "highest braking rate with the " + braked + " axle alone")
-          .formula(rear ? "μ·a_1/(L + μ·h)" : "μ·a_2/(L - μ·h)")
-          .with("μ", Figure.number(mu))
-          .with(rear ? "a_1" : "a_2", armM(braked), METRE)
-          .gives(Figure.number(rate));
-    }
-    return rate;
+    return new Grip(this, braked, adhesion, recorder).brakingRate();
   }
 
   /**
@@ -352,7 +356,8 @@ public final class Stance implements Serializable {
    * @throws InvalidInputException if the coefficient is outside its range
    */
   public Quantity<Angle> uphillHoldingAngle(Axle braked, double adhesion) {
-    return Kind.ANGLE.ofSi(Math.atan(tractionRate(braked, adhesion)));
+    Grip grip = new Grip(this, braked, adhesion, Recorder.OFF);
+    return Kind.ANGLE.ofSi(grip.uphillRad(grip.tractionRate()));
   }
 
   /**
@@ -366,7 +371,8 @@ public final class Stance implements Serializable {
    * @throws InvalidInputException if the coefficient is outside its range
    */
   public Quantity<Angle> downhillHoldingAngle(Axle braked, double adhesion) {
-    return Kind.ANGLE.ofSi(Math.atan(singleAxleBrakingLimit(braked, adhesion)));
+    Grip grip = new Grip(this, braked, adhesion, Recorder.OFF);
+    return Kind.ANGLE.ofSi(grip.downhillRad(grip.brakingRate()));
   }
 
   /**
@@ -378,12 +384,37 @@ public final class Stance implements Serializable {
     return Kind.ANGLE.ofSi(Math.atan((wheelbaseM - behindM) / heightM()));
   }
 
+  /**
+   * The working of what the grip of one axle can do: traction limit, holding angles nose up and
+   * nose down, braking limit, and the slope at which the vehicle tips over its rear axle.
+   *
+   * @param axle driven or braked, front or rear
+   * @param adhesion coefficient μ, 0 to 2
+   * @return the worksheet
+   * @throws InvalidInputException if the coefficient is outside its range
+   */
+  public Worksheet gripWorksheet(Axle axle, double adhesion) {
+    Worksheet.Recording recording =
+        Worksheet.record("Grip of the " + axle + " axle, adhesion " + adhesion);
+    Grip grip = new Grip(this, axle, adhesion, recording);
+    double traction = grip.tractionRate();
+    grip.accelerationMs2(traction);
+    grip.uphillRad(traction);
+    grip.downhillRad(grip.brakingRate());
+    step(recording, "θ_tilt", "slope at which it tips over its rear axle")
+        .formula("atan(a_2/h)")
+        .with("a_2", armM(Axle.FRONT), METRE)
+        .with("h", heightM(), METRE)
+        .gives(Kind.ANGLE.siValueOf(tiltingAngle()), DEGREE);
+    return recording.toWorksheet();
+  }
+
   static double adhesion(String field, double value) {
     return Require.between(field, value, 0, 2);
   }
 
   /** Distance of the centre of gravity from the other axle: the lever that loads this one. */
-  private double armM(Axle axle) {
+  double armM(Axle axle) {
     return axle == Axle.REAR ? behindM : wheelbaseM - behindM;
   }
 

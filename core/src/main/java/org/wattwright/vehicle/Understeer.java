@@ -8,8 +8,10 @@ import static org.wattwright.units.WorkshopUnits.METRE_PER_SECOND_SQUARED;
 import static org.wattwright.units.WorkshopUnits.NEWTON;
 
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Angle;
@@ -152,8 +154,24 @@ public final class Understeer implements Serializable {
   }
 
   private Quantity<Speed> speed() {
+    return Kind.SPEED.ofSi(speedMs(Recorder.OFF));
+  }
+
+  private double speedMs(Recorder recorder) {
     double speedMs = Math.sqrt(stance.gravity() * stance.wheelbaseM() / Math.abs(gradientRad));
-    return Kind.SPEED.ofSi(speedMs);
+    if (recorder.isOn()) {
+      boolean under = gradientRad > 0;
+      recorder
+          .step(under ? "V_ch" : "V_cr", under ? "characteristic speed" : "critical speed")
+          .formula(under ? "√(g·L/K)" : "√(-g·L/K)")
+          .with("g", stance.gravity(), METRE_PER_SECOND_SQUARED)
+          .with("L", stance.wheelbaseM(), METRE)
+          .with("K", gradientRad, DEGREE)
+          .basis(basis())
+          .source(GILLESPIE)
+          .gives(speedMs, KILOMETRE_PER_HOUR);
+    }
+    return speedMs;
   }
 
   /**
@@ -207,13 +225,44 @@ public final class Understeer implements Serializable {
    * @return positive for understeer
    */
   public double staticMargin() {
+    return staticMargin(Recorder.OFF);
+  }
+
+  private double staticMargin(Recorder recorder) {
     double cr = rear.axleNPerRad();
-    return cr / (front.axleNPerRad() + cr) - stance.share(Axle.REAR);
+    double margin = cr / (front.axleNPerRad() + cr) - stance.share(Axle.REAR);
+    if (recorder.isOn()) {
+      recorder
+          .step("s_m", "static margin: neutral steer point behind the centre of gravity, over L")
+          .formula("C_r/(C_f + C_r) - ψ")
+          .with("C_r", cr, NEWTON)
+          .with("C_f", front.axleNPerRad(), NEWTON)
+          .with("ψ", Figure.share(stance.share(Axle.REAR)))
+          .basis(basis())
+          .source(GILLESPIE)
+          .gives(Figure.share(margin));
+    }
+    return margin;
+  }
+
+  /**
+   * The handlings between which the truth lies when a stiffness is an estimate with a band: least
+   * understeer (stiff front, soft rear axle) first.
+   *
+   * @return this one alone if no stiffness has a band; else two
+   */
+  public List<Understeer> extremes() {
+    if (!front.hasBand() && !rear.hasBand()) {
+      return List.of(this);
+    }
+    return List.of(
+        new Understeer(stance, front.end(1), rear.end(-1)),
+        new Understeer(stance, front.end(-1), rear.end(1)));
   }
 
   /**
    * Critical speed against the top speed; passes without one, at best with caution if the stiffness
-   * is estimated.
+   * is estimated. Of an estimate with a band the end with the least understeer decides.
    *
    * @param topSpeed of the converted vehicle, &gt; 0 km/h
    * @return the check {@code handling.speed.critical}
@@ -221,13 +270,15 @@ public final class Understeer implements Serializable {
    */
   public Check check(Quantity<Speed> topSpeed) {
     Require.quantity("Understeer.topSpeed", topSpeed, KILOMETRE_PER_HOUR).positive();
+    Understeer least = extremes().get(0);
     CheckBuilder check =
         Check.named("handling.speed.critical", "critical speed above top speed")
             .source(GILLESPIE)
             .basis(basis())
             .safety()
-            .note(basis() == Basis.ESTIMATED ? "low confidence: estimated stiffness" : "");
-    return criticalSpeed()
+            .note(note());
+    return least
+        .criticalSpeed()
         .map(
             critical ->
                 check.atLeast(
@@ -236,14 +287,29 @@ public final class Understeer implements Serializable {
         .orElseGet(() -> check.holds(true));
   }
 
+  private String note() {
+    if (basis() != Basis.ESTIMATED) {
+      return "";
+    }
+    String band =
+        extremes().stream()
+            .map(end -> Figure.of(end.gradientPerG(), Kind.ANGLE).toString())
+            .collect(Collectors.joining(" to "));
+    return "low confidence: estimated; understeer gradient per g " + band;
+  }
+
   /**
-   * The working.
+   * The working: gradient, characteristic or critical speed, static margin.
    *
    * @return the worksheet
    */
   public Worksheet worksheet() {
     Worksheet.Recording recording = Worksheet.record("Understeer gradient");
     gradient(recording);
+    if (gradientRad != 0) {
+      speedMs(recording);
+    }
+    staticMargin(recording);
     return recording.toWorksheet();
   }
 

@@ -200,6 +200,23 @@ public final class WeighedVehicleBuilder {
   }
 
   /**
+   * Height of the centre of gravity from a weighing with one axle raised; checks then look at both
+   * ends of what the stated tolerances make of it.
+   *
+   * @param lift the weighing
+   * @return this builder
+   * @throws InvalidInputException if its worst case reaches the ground
+   */
+  public WeighedVehicleBuilder centreOfGravityHeight(AxleLift lift) {
+    double m = Kind.LENGTH.siValueOf(lift.height());
+    double worstM = Kind.LENGTH.siValueOf(lift.worstCase());
+    height =
+        new WeighedVehicle.Height(
+            heightM(Si.length(m - worstM)), m, heightM(Si.length(m + worstM)), Basis.MEASURED);
+    return this;
+  }
+
+  /**
    * Estimated height of the centre of gravity; checks then look at both ends of its band.
    *
    * @param aboveGround low end &gt; 0 m
@@ -330,7 +347,7 @@ public final class WeighedVehicleBuilder {
     }
     if (!(sum > 0)) {
       throw InvalidInputException.of(
-          "WeighedVehicle.frontRollStiffness + rearRollStiffness", "> 0 N·m/rad", sum + " N·m/rad");
+          "WeighedVehicle.frontRollStiffness + rearRollStiffness", "> 0 N·m/rad", "0 N·m/rad");
     }
     return new WeighedVehicle.RollSplit(frontRollStiffness / sum, rollBasis);
   }

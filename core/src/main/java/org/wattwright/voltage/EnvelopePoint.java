@@ -1,14 +1,17 @@
 package org.wattwright.voltage;
 
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricPotential;
 import org.wattwright.units.Kind;
 import org.wattwright.units.StateOfCharge;
 
 /** A voltage of the pack that one end of a device's window must cover. */
-enum EnvelopePoint {
-  END_OF_CHARGE {
+public enum EnvelopePoint {
+  /** Every cell at its end-of-charge voltage, at rest. */
+  END_OF_CHARGE("end of charge", "U_end") {
     @Override
-    double inV(VoltageEnvelope envelope) {
-      return Kind.VOLTAGE.siValueOf(envelope.endOfCharge());
+    public Quantity<ElectricPotential> of(VoltageEnvelope envelope) {
+      return envelope.endOfCharge();
     }
 
     @Override
@@ -16,10 +19,12 @@ enum EnvelopePoint {
       return solver.endOfChargeV(stateOfCharge);
     }
   },
-  UNDER_CHARGE {
+
+  /** The highest: end of charge, or regeneration into the full pack if that is more. */
+  UNDER_CHARGE("full under charge", "U_max") {
     @Override
-    double inV(VoltageEnvelope envelope) {
-      return Kind.VOLTAGE.siValueOf(envelope.fullUnderCharge());
+    public Quantity<ElectricPotential> of(VoltageEnvelope envelope) {
+      return envelope.fullUnderCharge();
     }
 
     @Override
@@ -27,10 +32,12 @@ enum EnvelopePoint {
       return Math.max(solver.endOfChargeV(stateOfCharge), solver.regeneratingV(stateOfCharge));
     }
   },
-  EMPTY_AT_REST {
+
+  /** Emptiest and coldest, without load. */
+  EMPTY_AT_REST("empty at rest", "U_empty") {
     @Override
-    double inV(VoltageEnvelope envelope) {
-      return Kind.VOLTAGE.siValueOf(envelope.emptyAtRest());
+    public Quantity<ElectricPotential> of(VoltageEnvelope envelope) {
+      return envelope.emptyAtRest();
     }
 
     @Override
@@ -38,10 +45,12 @@ enum EnvelopePoint {
       return solver.coldAtRestV(stateOfCharge);
     }
   },
-  UNDER_LOAD {
+
+  /** The lowest: emptiest and coldest under the peak load. */
+  UNDER_LOAD("empty, cold, loaded", "U_min") {
     @Override
-    double inV(VoltageEnvelope envelope) {
-      return Kind.VOLTAGE.siValueOf(envelope.emptyUnderLoad());
+    public Quantity<ElectricPotential> of(VoltageEnvelope envelope) {
+      return envelope.emptyUnderLoad();
     }
 
     @Override
@@ -50,9 +59,45 @@ enum EnvelopePoint {
     }
   };
 
-  /** This point of an envelope. */
-  abstract double inV(VoltageEnvelope envelope);
+  private final String label;
+  private final String symbol;
+
+  EnvelopePoint(String label, String symbol) {
+    this.label = label;
+    this.symbol = symbol;
+  }
+
+  /**
+   * Symbol in worksheets.
+   *
+   * @return for example {@code U_min}
+   */
+  public String symbol() {
+    return symbol;
+  }
+
+  /**
+   * This point of an envelope.
+   *
+   * @param envelope of a pack
+   * @return its voltage
+   */
+  public abstract Quantity<ElectricPotential> of(VoltageEnvelope envelope);
+
+  double inV(VoltageEnvelope envelope) {
+    return Kind.VOLTAGE.siValueOf(of(envelope));
+  }
 
   /** This point with one state of charge in place of the fullest or the emptiest. */
   abstract double atV(EnvelopeSolver solver, StateOfCharge stateOfCharge);
+
+  /**
+   * The point in words.
+   *
+   * @return for example {@code empty, cold, loaded}
+   */
+  @Override
+  public String toString() {
+    return label;
+  }
 }

@@ -18,8 +18,21 @@ final class GivenCoefficientLoss extends SurfaceLoss {
   }
 
   @Override
-  double convectionWPerM(double surfaceK) {
-    double riseK = surfaceK - airK();
-    return coefficientWPerM2K.applyAsDouble(Math.abs(riseK)) * perimeterM * riseK;
+  double powerOfRise(double riseK) {
+    return coefficientWPerM2K.applyAsDouble(Math.abs(riseK));
+  }
+
+  @Override
+  double convectionWPerM(double riseK, double power) {
+    return power * perimeterM * riseK;
+  }
+
+  /** By differences: the coefficient is any function. */
+  @Override
+  double convectionSlopeWPerMK(double riseK, double power) {
+    double stepK = 1e-3;
+    double above = convectionWPerM(riseK + stepK, powerOfRise(riseK + stepK));
+    double below = convectionWPerM(riseK - stepK, powerOfRise(riseK - stepK));
+    return (above - below) / (2 * stepK);
   }
 }

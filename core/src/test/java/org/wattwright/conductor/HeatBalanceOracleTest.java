@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.wattwright.units.Measures.amperes;
 import static org.wattwright.units.Measures.celsius;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
@@ -100,6 +101,26 @@ class HeatBalanceOracleTest {
       double slopeWPerMK = loss.lossWPerM(surfaceK + 0.5) - loss.lossWPerM(surfaceK - 0.5);
       assertThat((loss.lossWPerM(surfaceK) - inflow) / slopeWPerMK)
           .isCloseTo(0, org.assertj.core.data.Offset.offset(1e-6));
+    }
+  }
+
+  /** Central differences; inside a cell of the table of air, where the loss has no kink. */
+  @Test
+  void slopeIsTheDerivativeOfTheLoss() {
+    SurfaceLoss.Surroundings air = SurfaceLoss.Surroundings.at(313.15);
+    Busbar.Section section = new Busbar.Section(0.03, 0.005);
+    for (SurfaceLoss loss :
+        List.of(
+            new CylinderLoss(air, 0.9, 0.0117),
+            new BarLoss(air, 0.4, section, true),
+            new BarLoss(air, 0.4, section, false))) {
+      for (double riseK : new double[] {0.9, 5.3, 31.1, 96.7, 240.3, -7.7}) {
+        double surfaceK = 313.15 + riseK;
+        double byDifference =
+            (loss.lossWPerM(surfaceK + 1e-3) - loss.lossWPerM(surfaceK - 1e-3)) / 2e-3;
+        assertThat(loss.slopeWPerMK(riseK, loss.powerOfRise(riseK)))
+            .isCloseTo(byDifference, org.assertj.core.data.Percentage.withPercentage(1e-4));
+      }
     }
   }
 

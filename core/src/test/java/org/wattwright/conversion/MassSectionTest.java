@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.wattwright.check.Step;
 import org.wattwright.vehicle.AxleLimits;
 import org.wattwright.vehicle.LoadCase;
 import org.wattwright.vehicle.WeighedVehicle;
@@ -46,7 +47,7 @@ class MassSectionTest {
         .startsWith(
             List.of("kerb", "before", "600 kg", "400 kg", "1000 kg", "60 %", "0.8 m", "0.5 m"),
             List.of("", "after", "450 kg", "600 kg", "1050 kg", "42.86 %", "1.143 m", "0.5 m"),
-            List.of("", "change", "-150 kg", "200 kg", "50 kg", "-17.14 %", "", ""))
+            List.of("", "change", "-150 kg", "200 kg", "50 kg", "-17.14 points", "", ""))
         .hasSize(6);
   }
 
@@ -98,13 +99,30 @@ class MassSectionTest {
     Section section = full();
     assertThat(section.parts())
         .extracting(Section::title)
-        .containsExactly("Parts removed and added", "Working of the masses");
+        .containsExactly(
+            "Parts removed and added",
+            "Working of the masses",
+            "Working of the masses before the conversion",
+            "Working of the tolerances",
+            "Working of the brakes",
+            "Working of springs, stability, steering and tyres");
     DataTable parts = (DataTable) section.parts().get(0).blocks().get(0);
     assertThat(parts.rows())
         .extracting(row -> row.get(0) + " " + row.get(1))
         .containsExactly("out engine", "in front box", "in drive unit (on the axle)");
-    // Loads and brakes of two cases, springs of two axles.
-    assertThat(section.parts().get(1).blocks()).hasSize(6).allMatch(Working.class::isInstance);
+    List<Block> masses = section.parts().get(1).blocks();
+    DataTable ledger = (DataTable) masses.get(1);
+    assertThat(ledger.rows())
+        .containsExactly(
+            List.of("out", "engine", "-200 kg", "0 m", "-200 kg", "0 kg", "0", "-100"),
+            List.of("in", "front box", "100 kg", "1 m", "50 kg", "50 kg", "0", "50"),
+            List.of("in", "drive unit", "150 kg", "2 m", "0 kg", "150 kg", "0", "75"),
+            List.of("", "sum", "50 kg", "", "-150 kg", "200 kg", "0", "25"));
+    // The sums once, and what the driver adds; no part stands in it again.
+    assertThat(masses.subList(2, masses.size())).hasSize(2).allMatch(Working.class::isInstance);
+    assertThat(masses.subList(2, masses.size()))
+        .flatExtracting(block -> ((Working) block).worksheet().steps())
+        .noneMatch(step -> ((Step) step).meaning().contains("engine"));
   }
 
   @Test

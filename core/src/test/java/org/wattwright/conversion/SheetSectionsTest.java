@@ -93,12 +93,12 @@ class SheetSectionsTest {
     Conversion van = InventedVan.conversion().build();
     assertThat(rows(van, "Pack"))
         .containsExactly(
-            List.of("strings in parallel", van.pack().strings().get(0).toString()),
-            List.of("capacity", "100 A·h"),
-            List.of("energy at rest voltage, full to empty, 25 °C", "10.24 kW·h"),
-            List.of("voltage limits of the cells", "80 V … 116.8 V"),
-            List.of("mass of the modules", "64 kg"),
-            List.of("volume of the modules", "not known"));
+            List.of("strings in parallel", van.pack().strings().get(0).toString(), ""),
+            List.of("capacity", "100 A·h", "data sheet"),
+            List.of("energy at rest voltage, full to empty, 25 °C", "10.24 kW·h", "data sheet"),
+            List.of("voltage limits of the cells", "80 V … 116.8 V", "data sheet"),
+            List.of("mass of the modules", "64 kg", "data sheet"),
+            List.of("volume of the modules", "not known", "data sheet"));
   }
 
   @Test
@@ -109,10 +109,10 @@ class SheetSectionsTest {
         InventedVan.conversion().pack(Pack.of(List.of(string, string, string))).build();
     assertThat(rows(van, "Pack").subList(0, 4))
         .containsExactly(
-            List.of("strings in parallel", string.toString()),
-            List.of("", string.toString()),
-            List.of("", string.toString()),
-            List.of("capacity", "300 A·h"));
+            List.of("strings in parallel", string.toString(), ""),
+            List.of("", string.toString(), ""),
+            List.of("", string.toString(), ""),
+            List.of("capacity", "300 A·h", "data sheet"));
   }
 
   /** Eight modules of 100 mm × 200 mm × 250 mm, 5 L each. */
@@ -125,7 +125,7 @@ class SheetSectionsTest {
             .dimensions(Dimensions.of(millimetres(100), millimetres(200), millimetres(250)))
             .build();
     Conversion van = InventedVan.conversion().pack(Pack.of(module, 8, 1)).build();
-    assertThat(rows(van, "Pack")).contains(List.of("volume of the modules", "40 L"));
+    assertThat(rows(van, "Pack")).contains(List.of("volume of the modules", "40 L", "data sheet"));
   }
 
   /** 32 cells in series: 3.65 V, 3.4 V, 3.22 V (mean of 10 % to 100 %) and 3.04 V (10 %) each. */

@@ -324,6 +324,46 @@ class BayAllocatorTest {
         "without enclosures");
   }
 
+  @Test
+  void whatIsNoNumberOrNoRoomIsNamed() {
+    message(() -> RandomBays.module("flat", -20), "but was -20 kg");
+    message(() -> kilograms(Double.NaN), "NaN");
+    message(() -> metres(Double.POSITIVE_INFINITY), "Infinity");
+    message(() -> front().massAtMost(kilograms(0)), "must be > 0 kg, but was 0 kg");
+    message(() -> front().holds(MODULE, -2), "from 1 to 10000, but was -2");
+    message(() -> plain().modules(MODULE, 0), "BayAllocator.pack.series must be ≥ 1, but was 0");
+    message(() -> plain().pack(MODULE, 3, 0), "BayAllocator.pack.parallel must be");
+    message(() -> plain().pack(MODULE, 10_001, 1), "but was 1");
+    message(() -> plain().frontShareTarget(1.01, 0, LoadCase.KERB), "1.01");
+    message(() -> plain().frontShareTarget(0.5, Double.NaN, LoadCase.KERB), "NaN");
+    message(() -> plain().frontShareBetween(-0.1, 0.4), "-0.1");
+    message(() -> plain().frontShareBetween(0.1, Double.NaN), "NaN");
+    message(() -> BayAllocator.over(VAN, List.of()), "BayAllocator.bays");
+    message(() -> Bay.at(" ", RandomBays.at(0, 0, 1)), "Bay.name");
+    List<Bay> many =
+        java.util.stream.IntStream.range(0, 13)
+            .mapToObj(i -> Bay.at("bay " + i, RandomBays.at(i, 0, 1)).holds(MODULE, 1))
+            .toList();
+    message(() -> BayAllocator.over(VAN, many), "from 1 to 12, but was 13");
+  }
+
+  /** Bays kept free, or for another type only: an answer that names the room, never an error. */
+  @Test
+  void bayWithoutRoomForThisTypeIsAnAnswer() {
+    AllocationResult free =
+        BayAllocator.over(VAN, List.of(front().keptFree(), rear().keptFree()))
+            .modules(MODULE, 2)
+            .run();
+    AllocationResult other =
+        BayAllocator.over(VAN, List.of(front(), rear()))
+            .modules(RandomBays.module("tall", 25), 2)
+            .run();
+    assertThat(free.best()).isEmpty();
+    assertThat(other.best()).isEmpty();
+    assertThat(free.relaxations().get(0).toString()).endsWith("for 2s1p flat: limit 0, needed 2");
+    assertThat(other.relaxations().get(0).toString()).endsWith("for 2s1p tall: limit 0, needed 2");
+  }
+
   private static void message(
       org.assertj.core.api.ThrowableAssert.ThrowingCallable call, String part) {
     assertThatThrownBy(call).isInstanceOf(InvalidInputException.class).hasMessageContaining(part);

@@ -347,6 +347,19 @@ class PackSearchTest {
   }
 
   @Test
+  void worksheetAtMeanPowerSharesThePowerFirst() {
+    String text = van().meanPower(kilowatts(8)).run().best().orElseThrow().worksheet().toText();
+    assertThat(text)
+        .contains("p = P/n = 8 kW / 8 = 1 kW")
+        .contains("E = n·E_module = 8 · ")
+        .doesNotContain("E_module(")
+        .contains("one module: ");
+    assertThat(van().meanPower(kilowatts(8)).run().best().orElseThrow().worksheet().steps())
+        .extracting(org.wattwright.check.Step::meaning)
+        .noneMatch(meaning -> meaning.startsWith("one module") && meaning.contains("the pack"));
+  }
+
+  @Test
   void candidatesAreEqualByWhatTheyAreMadeOf() {
     Candidate one = small().run().best().orElseThrow();
     Candidate other = small().massAtMost(kilograms(900)).run().best().orElseThrow();

@@ -215,7 +215,7 @@ class LoadPropertyTest {
             .adding(ledger.added().stream().map(i -> shake(i, random)).toList());
     AxleLoads axles = kerb(shaken).axles();
     for (Axle axle : Axle.values()) {
-      MassSpread load = spread.on(axle);
+      Spread<Mass> load = spread.on(axle);
       assertThat(kg(axles.on(axle))).isBetween(kg(load.lowest()) - KG, kg(load.highest()) + KG);
       assertThat(kg(load.nominal())).isCloseTo(kg(kerb(ledger).axles().on(axle)), within(KG));
       double halfKg = (kg(load.highest()) - kg(load.lowest())) / 2;

@@ -7,6 +7,7 @@ import static org.wattwright.units.Measures.metres;
 import static org.wattwright.units.Measures.millimetres;
 
 import java.util.List;
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Step;
@@ -169,7 +170,7 @@ class LoadStateTest {
             .frontAxle(kilograms(500))
             .rearAxle(kilograms(400))
             .build();
-    MassSpread rear = MassLedger.of(van).adding(box).after(LoadCase.KERB).spread().rear();
+    Spread<Mass> rear = MassLedger.of(van).adding(box).after(LoadCase.KERB).spread().rear();
     assertThat(Kind.MASS.siValueOf(rear.nominal())).isCloseTo(425, within(1e-9));
     assertThat(Kind.MASS.siValueOf(rear.lowest())).isCloseTo(400 + 96 * 0.22, within(1e-9));
     assertThat(Kind.MASS.siValueOf(rear.highest())).isCloseTo(400 + 104 * 0.28, within(1e-9));
@@ -189,7 +190,49 @@ class LoadStateTest {
     List<String> symbols = sheet.steps().stream().map(Step::symbol).toList();
     assertThat(symbols)
         .containsExactly(
-            "Δm_f", "Δm_r", "m_f", "m_r", "d_cg", "y", "h", "m_w", "m_w", "m_w", "m_w");
+            "Δm_f", "Δm_r", "m_f", "m_r", "m_t", "s_f", "d_cg", "y", "h", "m_fl", "m_fr", "m_rl",
+            "m_rr");
+    WheelLoads wheels = state.wheels().orElseThrow();
+    assertThat(result(sheet, "m_fl")).isEqualTo(wheels.frontLeft());
+    assertThat(result(sheet, "m_rr")).isEqualTo(wheels.rearRight());
+    assertThat(sheet.step("m_rr").orElseThrow().toString())
+        .isEqualTo(
+            "m_rr = m_rr0 + ΣΔm_r/2 - (λ·S_s + S_a)/T"
+                + " = 230 kg + 142.9 kg / 2 - (0.3889 · 12.6 + 0) / 1.24 m = 297.5 kg");
+  }
+
+  @Test
+  void worksheetOfALoadCaseStartsFromKerb() {
+    MassLedger ledger = van().adding(Vans.item("box", 126, 2.62, 0.1));
+    LoadState driver = ledger.after(LoadCase.withDriver(SEATS));
+    Worksheet sheet = driver.worksheetFromKerb();
+    assertThat(sheet.steps().stream().map(Step::meaning).filter(what -> what.contains("box")))
+        .isEmpty();
+    assertThat(sheet.step("m_f").orElseThrow().toString())
+        .startsWith("m_f = m_fk + ΣΔm_f = 543.1 kg");
+    for (String symbol : List.of("m_f", "m_r", "m_t", "d_cg", "y", "h", "m_fl", "m_rr")) {
+      assertThat(sheet.step(symbol).orElseThrow().result().toString())
+          .isEqualTo(driver.worksheet().step(symbol).orElseThrow().result().toString());
+    }
+  }
+
+  @Test
+  void worksheetOfTheSumsLeavesTheItemsOut() {
+    LoadState state = van().adding(Vans.item("box", 126, 2.62, 0.1)).after(LoadCase.KERB);
+    List<Step> all = state.worksheet().steps();
+    assertThat(state.sumWorksheet().steps()).isEqualTo(all.subList(2, all.size()));
+  }
+
+  @Test
+  void placeForShowsItsWorking() {
+    Worksheet.Recording sheet = Worksheet.record("place");
+    LoadState state = van().after(LoadCase.KERB);
+    assertThat(state.placeFor(kilograms(100), 0.5, sheet))
+        .isEqualTo(state.placeFor(kilograms(100), 0.5));
+    assertThat(sheet.toWorksheet().step("d").orElseThrow().toString())
+        .isEqualTo(
+            "d = L·((1 - s)·(m_t + m) - m_r)/m"
+                + " = 2.31 m · ((1 - 50 %) · (1030 kg + 100 kg) - 470 kg) / 100 kg = 2.195 m");
   }
 
   private static javax.measure.Quantity<javax.measure.quantity.Mass> result(
@@ -210,7 +253,7 @@ class LoadStateTest {
             .after(LoadCase.KERB)
             .worksheet();
     assertThat(sheet.steps().stream().map(Step::symbol))
-        .containsExactly("Δm_f", "Δm_r", "m_f", "m_r", "d_cg");
+        .containsExactly("Δm_f", "Δm_r", "m_f", "m_r", "m_t", "s_f", "d_cg");
     assertThat(sheet.toText()).contains("Δm_r = -m·d/L").contains("without tank: rear axle");
   }
 

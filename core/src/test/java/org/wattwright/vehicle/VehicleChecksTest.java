@@ -408,7 +408,8 @@ class VehicleChecksTest {
     BrakeBalance balance = BrakeBalance.of(stance(0.44, 0.6), 0.30);
     assertThat(balance.worksheet(0.8).toText())
         .contains("z_f = (1 - ψ)·μ/(1 - φ - μ·h/L)")
-        .contains("z = min(z_f, z_r) = 0.7154");
+        .contains("z = min(z_f, z_r) = min(")
+        .contains("= 0.7154");
     Worksheet.Recording sheet = Worksheet.record("grades");
     stance(0.44, 0.6)
         .axleForces(0.2, org.wattwright.units.Measures.metresPerSecondSquared(0), sheet);
@@ -420,7 +421,7 @@ class VehicleChecksTest {
     assertThat(sheet.toWorksheet().toText())
         .contains("W_f = m·g·(a_2·cos(θ) - h·sin(θ))/L - m·a·h/L")
         .contains("z_max = μ·a_1/(L + μ·h)")
-        .contains("z_max = μ·a_2/(L - μ·h)")
+        .contains("z_max = min(μ·a_2/(L - μ·h), a_1/h)")
         .contains("F = m·g·sin(θ)")
         .contains("p = p_ref·(Q/Q_max)^1.25 = 250 kPa · (400 kg / 500 kg)^1.25 = 189.1 kPa");
     AxleSpring rear = AxleSpring.of(Axle.REAR, newtonsPerMillimetre(18), millimetres(80));

@@ -115,7 +115,7 @@ class VehicleInputTest {
                     .frontRollStiffness(Given.measured(newtonMetresPerDegree(0), "test"))
                     .rearRollStiffness(Given.measured(newtonMetresPerDegree(0), "test"))
                     .build(),
-            "WeighedVehicle.frontRollStiffness + rearRollStiffness must be > 0 N·m/rad, but was 0.0 N·m/rad"),
+            "WeighedVehicle.frontRollStiffness + rearRollStiffness must be > 0 N·m/rad, but was 0 N·m/rad"),
         bad(
             () -> Seating.driverAt(PLACE).row("bench", 0, PLACE),
             "Seating.row bench.passengers must be ≥ 1, but was 0"),
@@ -136,6 +136,29 @@ class VehicleInputTest {
         bad(
             () -> MassLedger.of(Vans.plain()).after(LoadCase.KERB).placeFor(kilograms(1), 50),
             "LoadState.placeFor.frontShare must be from 0 to 1, but was 50.0"));
+  }
+
+  static Stream<Arguments> estimates() {
+    return Stream.of(
+        bad(
+            () ->
+                CorneringStiffness.ofAxle(Axle.FRONT, newtons(900), degrees(1)).estimatedWithin(1),
+            "CorneringStiffness.mostOff must be ≥ 0 and < 1, but was 1.0"),
+        bad(
+            () ->
+                BrakeHeat.of(
+                        BrakeHeatSink.uncooled(Axle.FRONT, joulesPerKelvin(9000)),
+                        org.wattwright.units.Measures.celsius(300))
+                    .estimatedWithin(Double.NaN),
+            "BrakeHeat.mostOff must be ≥ 0 and < 1, but was NaN"),
+        bad(
+            () -> lift().reading(kilograms(100)).rise(metres(0.6)).build(),
+            "AxleLift.reading must be such that the centre of gravity is above the ground, but was"
+                + " 100 kg, which puts it at -3.536 m"),
+        bad(
+            () -> Tyre.parse("round and black"),
+            "Tyre must be a designation such as 175/70 R14 84T, 185R14C 102/100Q or 5.60-15, but was"
+                + " \"round and black\""));
   }
 
   static Stream<Arguments> lifts() {
@@ -267,7 +290,7 @@ class VehicleInputTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @MethodSource({"masses", "lifts", "tyres", "effects"})
+  @MethodSource({"masses", "estimates", "lifts", "tyres", "effects"})
   void namesFieldBoundAndValue(String message, ThrowingCallable call) {
     assertThatExceptionOfType(InvalidInputException.class).isThrownBy(call).withMessage(message);
   }

@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Mass;
 import org.wattwright.battery.BatteryModule;
 import org.wattwright.conversion.Chassis;
+import org.wattwright.examples.job.Origin;
 import org.wattwright.examples.job.PartMassInput;
 import org.wattwright.examples.job.VehicleInput;
 import org.wattwright.layout.Allocation;
@@ -72,14 +73,14 @@ record VehicleDesign(
         VehicleParts.chassis(input));
   }
 
-  private static MassLedger withoutPack(VehicleInput input) {
-    return input
-        .origin()
-        .locate(
-            () ->
-                MassLedger.of(VehicleParts.weighed(input))
-                    .removing(VehicleParts.items(input, PartMassInput.Change.REMOVED))
-                    .adding(VehicleParts.items(input, PartMassInput.Change.ADDED)));
+  /** More removed than weighed is a mistake in the list of parts: its last removed one is named. */
+  static MassLedger withoutPack(VehicleInput input) {
+    MassLedger weighed = MassLedger.of(VehicleParts.weighed(input));
+    List<PartMassInput> removed = input.parts(PartMassInput.Change.REMOVED);
+    Origin origin = removed.isEmpty() ? input.origin() : removed.get(removed.size() - 1).origin();
+    return origin
+        .locate(() -> weighed.removing(VehicleParts.items(input, PartMassInput.Change.REMOVED)))
+        .adding(VehicleParts.items(input, PartMassInput.Change.ADDED));
   }
 
   private static List<LoadCase> loadCases(VehicleInput input, MassLedger ledger) {

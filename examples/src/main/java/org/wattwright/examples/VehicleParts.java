@@ -36,7 +36,7 @@ final class VehicleParts {
         .locate(
             () -> {
               WeighedVehicleBuilder builder = level(input);
-              lift(input).ifPresent(lift -> builder.centreOfGravityHeight(lift.toGiven()));
+              lift(input).ifPresent(builder::centreOfGravityHeight);
               return builder.build();
             });
   }
@@ -48,8 +48,7 @@ final class VehicleParts {
         .lift()
         .map(
             lift ->
-                input
-                    .origin()
+                lift.origin()
                     .locate(
                         () ->
                             AxleLift.of(level(input).build(), Axle.REAR)
@@ -147,7 +146,7 @@ final class VehicleParts {
     for (Axle axle : Axle.values()) {
       chassis = withAxle(chassis, axle, input);
     }
-    return chassis;
+    return RoadParts.addTo(chassis, input);
   }
 
   private static Optional<ParkingBrake> parkingBrake(VehicleInput.Brakes brakes) {

@@ -34,6 +34,7 @@ final class VehicleFiles {
             files.brakes(),
             files.axle(Axle.FRONT),
             files.axle(Axle.REAR),
+            files.road(),
             values.optional("least bump travel left").map(f -> f.nonNegative(Kind.LENGTH)),
             files.given("least steering axle share", Field::share),
             files.frontShare(),
@@ -41,6 +42,7 @@ final class VehicleFiles {
             MassFiles.parts(folder, devices),
             BayFiles.read(folder, modules),
             MassFiles.seats(folder),
+            RuleFile.read(folder),
             values.statements());
     values.rejectUnknown();
     return input;
@@ -75,6 +77,7 @@ final class VehicleFiles {
     }
     return Optional.of(
         new VehicleInput.Lift(
+            values.statement("front axle with rear raised").origin(),
             reading.get().positive(Kind.MASS),
             values.field("rise of rear wheels").positive(Kind.LENGTH),
             values.field("front loaded radius").positive(Kind.LENGTH),
@@ -103,7 +106,26 @@ final class VehicleFiles {
         given(axle + " wheel rate", f -> f.positive(Kind.SPRING_RATE)),
         values.optional(axle + " bump travel").map(f -> f.nonNegative(Kind.LENGTH)),
         tyre(axle + " tyre"),
-        given(axle + " tyre pressure", f -> f.positive(Kind.PRESSURE)));
+        given(axle + " tyre pressure", f -> f.positive(Kind.PRESSURE)),
+        given(axle + " brake heat capacity", f -> f.positive(Kind.HEAT_CAPACITY)),
+        given(axle + " tyre side force at one degree", f -> f.positive(Kind.FORCE)));
+  }
+
+  /** The descent is stated whole or not at all. */
+  private VehicleInput.Road road() {
+    return new VehicleInput.Road(
+        values
+            .optional("descent drop")
+            .map(
+                drop ->
+                    new VehicleInput.Descent(
+                        drop.positive(Kind.LENGTH),
+                        values.field("descent distance").positive(Kind.LENGTH),
+                        values.field("descent speed").positive(Kind.SPEED),
+                        values.statement("descent drop").origin())),
+        values.optional("brake lining limit").map(f -> f.quantity(Kind.TEMPERATURE)),
+        values.optional("top speed").map(f -> f.positive(Kind.SPEED)),
+        values.optional("estimates may be off by").map(Field::share));
   }
 
   private Optional<Tyre> tyre(String key) {

@@ -7,10 +7,14 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
+import javax.measure.quantity.Temperature;
 import org.wattwright.check.Given;
+import org.wattwright.units.HeatCapacity;
 import org.wattwright.units.RollStiffness;
 import org.wattwright.units.SpringRate;
 import org.wattwright.vehicle.Axle;
+import org.wattwright.vehicle.RuleSet;
 import org.wattwright.vehicle.Tyre;
 
 /**
@@ -24,6 +28,7 @@ import org.wattwright.vehicle.Tyre;
  * @param brakes what stops it
  * @param front springs and tyres of the front axle
  * @param rear springs and tyres of the rear axle
+ * @param road what road and speed ask of brakes and steering
  * @param leastTravel bump travel that must be left; empty if not stated
  * @param steeringShare least share of the steering axle; empty if not stated
  * @param frontShare share of the front axle to come near to; empty if not stated
@@ -31,6 +36,7 @@ import org.wattwright.vehicle.Tyre;
  * @param parts what leaves and what goes in
  * @param bays for the modules, at least one
  * @param seats people and goods, at least the driver
+ * @param rules limits of authorities on conversions; may be empty
  * @param statements every line of {@code vehicle.csv}, with its basis
  */
 public record VehicleInput(
@@ -40,6 +46,7 @@ public record VehicleInput(
     Brakes brakes,
     AxleParts front,
     AxleParts rear,
+    Road road,
     Optional<Quantity<Length>> leastTravel,
     Optional<Given<Double>> steeringShare,
     Optional<FrontShare> frontShare,
@@ -47,6 +54,7 @@ public record VehicleInput(
     List<PartMassInput> parts,
     List<BayInput> bays,
     List<SeatInput> seats,
+    List<RuleSet> rules,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -57,6 +65,7 @@ public record VehicleInput(
    * @param brakes what stops it
    * @param front springs and tyres of the front axle
    * @param rear springs and tyres of the rear axle
+   * @param road what road and speed ask of brakes and steering
    * @param leastTravel bump travel that must be left
    * @param steeringShare least share of the steering axle
    * @param frontShare share of the front axle to come near to
@@ -64,12 +73,14 @@ public record VehicleInput(
    * @param parts what leaves and what goes in
    * @param bays for the modules
    * @param seats people and goods
+   * @param rules limits of authorities on conversions
    * @param statements every line of {@code vehicle.csv}
    */
   public VehicleInput {
     parts = List.copyOf(parts);
     bays = List.copyOf(bays);
     seats = List.copyOf(seats);
+    rules = List.copyOf(rules);
     statements = List.copyOf(statements);
   }
 
@@ -104,6 +115,7 @@ public record VehicleInput(
   /**
    * The weighing with the rear axle raised.
    *
+   * @param origin where that reading stands
    * @param frontReading reading of the front axle
    * @param rise of the rear wheel centres
    * @param frontRadius loaded radius
@@ -111,6 +123,7 @@ public record VehicleInput(
    * @param lengthTolerance half-width of each length
    */
   public record Lift(
+      Origin origin,
       Quantity<Mass> frontReading,
       Quantity<Length> rise,
       Quantity<Length> frontRadius,
@@ -142,6 +155,31 @@ public record VehicleInput(
       Optional<Given<Quantity<Force>>> parkingForce) {}
 
   /**
+   * A long descent and the top speed; what is empty was not stated.
+   *
+   * @param descent drop, distance and speed
+   * @param liningLimit temperature that the linings stand
+   * @param topSpeed of the converted vehicle
+   * @param mostOff share by which estimates of heat capacity and stiffness may be off
+   */
+  public record Road(
+      Optional<Descent> descent,
+      Optional<Quantity<Temperature>> liningLimit,
+      Optional<Quantity<Speed>> topSpeed,
+      Optional<Double> mostOff) {}
+
+  /**
+   * The longest descent on the way.
+   *
+   * @param drop height that is lost, &gt; 0
+   * @param distance length of the road, &gt; drop
+   * @param speed steady, &gt; 0
+   * @param origin where the drop stands
+   */
+  public record Descent(
+      Quantity<Length> drop, Quantity<Length> distance, Quantity<Speed> speed, Origin origin) {}
+
+  /**
    * Track, springs and tyres of an axle; what is empty was not stated.
    *
    * @param track between the wheel centres
@@ -150,6 +188,8 @@ public record VehicleInput(
    * @param bumpTravel as weighed
    * @param tyre fitted
    * @param pressure of the tyres, cold
+   * @param brakeHeat heat capacity of both drums or discs
+   * @param cornering side force of one tyre at a slip angle of one degree
    */
   public record AxleParts(
       Optional<Quantity<Length>> track,
@@ -157,7 +197,9 @@ public record VehicleInput(
       Optional<Given<Quantity<SpringRate>>> wheelRate,
       Optional<Quantity<Length>> bumpTravel,
       Optional<Tyre> tyre,
-      Optional<Given<Quantity<Pressure>>> pressure) {}
+      Optional<Given<Quantity<Pressure>>> pressure,
+      Optional<Given<Quantity<HeatCapacity>>> brakeHeat,
+      Optional<Given<Quantity<Force>>> cornering) {}
 
   /**
    * Outline of the vehicle.
