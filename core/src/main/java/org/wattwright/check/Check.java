@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
@@ -30,7 +31,7 @@ import org.wattwright.units.Kind;
 public final class Check implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private static final String CODE = "[a-z0-9]+([.-][a-z0-9]+)*";
+  private static final Pattern CODE = Pattern.compile("[a-z0-9]+([.-][a-z0-9]+)*");
 
   /** How actual and limit are compared. */
   public enum Relation {
@@ -128,7 +129,7 @@ public final class Check implements Serializable {
    *     in words joined by dots
    */
   public static CheckBuilder named(String code, String what) {
-    if (!code.matches(CODE)) {
+    if (!CODE.matcher(code).matches()) {
       throw InvalidInputException.of(
           "Check.code", "in lower case with dots, such as voltage.maximum", '"' + code + '"');
     }

@@ -44,17 +44,13 @@ final class BlockedSearch {
     }
     BlockedCircuit byFuse =
         byPart(
-            circuit,
-            circuit.isFused(),
-            of.fuses().stream().map(BlockedSearch::withCurve).toList());
+            circuit, circuit.isFused(), of.fuses().stream().map(BlockedSearch::withCurve).toList());
     if (byFuse != null) {
       return byFuse;
     }
     BlockedCircuit bySwitch =
         byPart(
-            circuit,
-            circuit.isSwitched(),
-            of.switches().stream().map(SwitchCase::checks).toList());
+            circuit, circuit.isSwitched(), of.switches().stream().map(SwitchCase::checks).toList());
     return bySwitch != null ? bySwitch : byCombination(index);
   }
 
@@ -125,8 +121,7 @@ final class BlockedSearch {
         CircuitChoices unselective = new WithoutSelectivity(tree.search());
         boolean bySelectivity = new TreeSearch(parents, unselective).best().isPresent();
         String code = bySelectivity ? "fuse.selectivity" : "protection.lowest-fault";
-        return new BlockedCircuit(
-            tree.cases().get(firstBehind()).circuit(), code, Map.of(), null);
+        return new BlockedCircuit(tree.cases().get(firstBehind()).circuit(), code, Map.of(), null);
       }
     }
     throw new IllegalStateException("circuits without a tree are blocked alone or not at all");
@@ -188,7 +183,8 @@ final class BlockedSearch {
   private static String mostOften(Map<String, Integer> ruledOut) {
     String most = "";
     for (Map.Entry<String, Integer> each : ruledOut.entrySet()) {
-      most = most.isEmpty() || each.getValue() > ruledOut.getOrDefault(most, 0) ? each.getKey() : most;
+      most =
+          most.isEmpty() || each.getValue() > ruledOut.getOrDefault(most, 0) ? each.getKey() : most;
     }
     return most.isEmpty() ? "catalogue without a part of this kind" : most;
   }

@@ -51,8 +51,7 @@ final class CableCase {
             .withJoints(circuit.joints())
             .inParallel(line.parallelRuns());
     this.loopOhm =
-        Kind.RESISTANCE.siValueOf(
-            run.expectedResistanceAt(line.cable().temperatureLimit()).high());
+        Kind.RESISTANCE.siValueOf(run.expectedResistanceAt(line.cable().temperatureLimit()).high());
     this.leastLoopOhm =
         Kind.RESISTANCE.siValueOf(run.expectedResistanceAt(CELSIUS.of(COLD_C)).low());
     this.part = part();
@@ -60,7 +59,8 @@ final class CableCase {
   }
 
   /** Every cable and number of runs, smallest first; the circuit misses nothing. */
-  static List<CableCase> all(Circuit circuit, List<Cable> catalogue, int mostRuns, double highestV) {
+  static List<CableCase> all(
+      Circuit circuit, List<Cable> catalogue, int mostRuns, double highestV) {
     ConductorSizer sizer =
         circuit
             .sizer(ConductorSizer.over(catalogue))
@@ -90,13 +90,11 @@ final class CableCase {
   private @Nullable Quantity<Temperature> operating() {
     double hottestK = Double.NEGATIVE_INFINITY;
     for (SizingCriterion criterion :
-        List.of(
-            SizingCriterion.CONTINUOUS_TEMPERATURE, SizingCriterion.PROFILE_PEAK_TEMPERATURE)) {
+        List.of(SizingCriterion.CONTINUOUS_TEMPERATURE, SizingCriterion.PROFILE_PEAK_TEMPERATURE)) {
       Optional<Figure> actual = line.check(criterion).flatMap(Check::actual);
       if (actual.isPresent()) {
         hottestK =
-            Math.max(
-                hottestK, Kind.TEMPERATURE.siValueOf(actual.get().quantity(Kind.TEMPERATURE)));
+            Math.max(hottestK, Kind.TEMPERATURE.siValueOf(actual.get().quantity(Kind.TEMPERATURE)));
       }
     }
     return hottestK > 0 ? Kind.TEMPERATURE.ofSi(hottestK) : null;
@@ -152,8 +150,7 @@ final class CableCase {
   /** Of a case that passes or is provisional. */
   CableWithstand withstand() {
     if (withstand == null) {
-      withstand =
-          CableWithstand.of(cable(), runs(), place(), operatingTemperature().orElseThrow());
+      withstand = CableWithstand.of(cable(), runs(), place(), operatingTemperature().orElseThrow());
     }
     return withstand;
   }
@@ -167,8 +164,7 @@ final class CableCase {
     if (runs() == 1) {
       return Optional.empty();
     }
-    double leftShare =
-        runs() == 2 ? 1 : (1 + CableWithstand.SHARING_UNBALANCE) / (runs() - 1);
+    double leftShare = runs() == 2 ? 1 : (1 + CableWithstand.SHARING_UNBALANCE) / (runs() - 1);
     double currentA = circuit.continuousA() * leftShare;
     SteadyHeating heating = SteadyHeating.of(cable(), place());
     double conductorK =

@@ -133,7 +133,7 @@ record CircuitAssembly(
     FuseLine line = fuse.line();
     double fromA = line == null ? 0 : clearedByFuseFromA(line);
     if (fromA > lowest.prospectiveA() && fromA <= highest.prospectiveA()) {
-      lowest = lowest.limitedTo(fromA);
+      lowest = highest.limitedTo(fromA);
     }
     FaultRange faults =
         new FaultRange(
@@ -172,15 +172,11 @@ record CircuitAssembly(
       FaultCurrent highest = supply.faults().highest().orElseThrow();
       if (trip != null && fuse.clearing(highest) instanceof Clearing.Cleared cleared) {
         BreakRating fault =
-            BreakRating.forward(
-                highest.prospective(), Kind.VOLTAGE.ofSi(of.numbers().highestV()));
+            BreakRating.forward(highest.prospective(), Kind.VOLTAGE.ofSi(of.numbers().highestV()));
         checks.add(
             of.in(
                 supply,
-                switchCase
-                    .contactor()
-                    .checks()
-                    .fuseFirst(fault, cleared.time(), trip.delay())));
+                switchCase.contactor().checks().fuseFirst(fault, cleared.time(), trip.delay())));
       }
     }
   }

@@ -34,7 +34,8 @@ record CircuitCase(
   record Pair(FuseCase fuse, SwitchCase contactor) {}
 
   /** Currents in A, voltage in V and times in s of the circuit. */
-  record CircuitNumbers(double operatingA, double highestA, double highestV, double clearingS, double riseS) {}
+  record CircuitNumbers(
+      double operatingA, double highestA, double highestV, double clearingS, double riseS) {}
 
   static CircuitCase of(
       Circuit circuit,
@@ -56,6 +57,17 @@ record CircuitCase(
 
   CoverRules rules(CableCase cable, @Nullable FuseCase fuse, @Nullable SwitchCase contactor) {
     return kernel.rules(cable.withstand(), lineOf(fuse), lineOf(contactor));
+  }
+
+  /** The rules with a contactor that bears and breaks everything at once: no other covers more. */
+  CoverRules idealRules(CableCase cable, @Nullable FuseCase fuse) {
+    return kernel.rules(cable.withstand(), lineOf(fuse), SwitchLine.IDEAL);
+  }
+
+  double idealNeededA(CoverRules rules, @Nullable FuseCase fuse) {
+    return kernel
+        .clearedWithin(numbers.clearingS(), rules, lineOf(fuse), SwitchLine.IDEAL)
+        .startOfTail(numbers.highestA());
   }
 
   static @Nullable FuseLine lineOf(@Nullable FuseCase fuse) {
@@ -148,8 +160,7 @@ record CircuitCase(
     CapacitorDischarge discharge =
         CapacitorDischarge.of(circuit.name(), capacitance, Kind.VOLTAGE.ofSi(numbers.highestV()))
             .through(Kind.RESISTANCE.ofSi(cable.leastLoopOhm()), Kind.INDUCTANCE.ofSi(0));
-    return List.of(
-        CircuitAssembly.backwards(circuit, discharge, cable.withstand().withstandA2S()));
+    return List.of(CircuitAssembly.backwards(circuit, discharge, cable.withstand().withstandA2S()));
   }
 
   /** The check, marked by the segment unless it is that of the whole supply. */
@@ -160,8 +171,7 @@ record CircuitCase(
   FaultCurrent lowestFault(CircuitSupply supply, double ohm) {
     FaultCurrent atTerminals = supply.faults().lowest();
     FaultCurrent.Loop loop =
-        new FaultCurrent.Loop(
-            supply.lowestV(), supply.lowestOhm() + ohm, supply.lowestHenry());
+        new FaultCurrent.Loop(supply.lowestV(), supply.lowestOhm() + ohm, supply.lowestHenry());
     return new FaultCurrent(loop, atTerminals.basis(), atTerminals.estimates());
   }
 }

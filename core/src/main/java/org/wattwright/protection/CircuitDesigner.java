@@ -17,8 +17,8 @@ import org.wattwright.units.InvalidInputException;
  * catalogues, so that all checks hold.
  *
  * <p>Parts by themselves: temperatures, drop, terminals and voltage of the cable; continuous and
- * cyclic current, whole-pack direct voltage, time constant and breaking capacity of the fuse; carry,
- * voltage and break of the contactor; pre-charge. Together: every current from the highest
+ * cyclic current, whole-pack direct voltage, time constant and breaking capacity of the fuse;
+ * carry, voltage and break of the contactor; pre-charge. Together: every current from the highest
  * operating one to the highest fault is dealt with ({@link CurrentCover}); every fault from the
  * lowest on is cleared in time; the fuse lets through no more than cable and contactor bear; each
  * fuse clears before the next nearer to the source.

@@ -13,8 +13,9 @@ import org.wattwright.internal.Require;
  * Whether the list of circuits is whole: those that are often forgotten, and what each lacks.
  *
  * <p>Asked for: traction main, motor phases, charger and its mains inlet, the converter to the
- * low-voltage battery on both sides, and sense wires; inter-bay links in a split battery; a fuse for
- * each of parallel strings. What the vehicle does not have is said by {@link #without}. Immutable.
+ * low-voltage battery on both sides, and sense wires; inter-bay links in a split battery; a fuse
+ * for each of parallel strings. What the vehicle does not have is said by {@link #without}.
+ * Immutable.
  */
 public final class CircuitReview {
   private static final Source PRACTICE = Source.commonPractice("circuits of an electric vehicle");
@@ -141,7 +142,9 @@ public final class CircuitReview {
   private void addByRole(List<Check> checks, Circuit circuit) {
     if (circuit.role() == CircuitRole.DCDC_OUTPUT) {
       checks.add(
-          named("protection.low-voltage-fuse", "fuse at the low-voltage battery of " + circuit.name())
+          named(
+                  "protection.low-voltage-fuse",
+                  "fuse at the low-voltage battery of " + circuit.name())
               .note("the battery feeds a fault on this cable, not the converter")
               .holds(circuit.isFused()));
     }

@@ -8,6 +8,9 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
 import org.wattwright.units.Kind;
@@ -23,6 +26,7 @@ final class CircuitSearch implements CircuitChoices {
   private final List<CircuitCase> cases;
   private final int[] parents;
   private final Map<Long, Boolean> selective = new HashMap<>();
+  private final IdentityHashMap<CircuitCase, Order> orders = new IdentityHashMap<>();
 
   CircuitSearch(DesignSpec spec, List<CircuitCase> cases, int[] parents) {
     this.spec = spec;
@@ -37,64 +41,121 @@ final class CircuitSearch implements CircuitChoices {
   @Override
   public List<PartsOption> options(int circuit, int fuseInCharge) {
     CircuitCase of = cases.get(circuit);
-    boolean alone = isAlone(circuit);
-    List<PartsOption> kept = new ArrayList<>();
-    for (int fuse : fuseIndices(of, fuseInCharge)) {
-      List<PartsOption> sameFuse = alone ? kept : new ArrayList<>();
-      @Nullable FuseCase fuseCase = fuseCase(circuit, fuse, fuseInCharge);
-      for (int cable : byCost(circuit).cables()) {
-        for (int contactor : byCost(circuit).switches()) {
-          add(sameFuse, circuit, new Parts(cable, fuse, contactor, fuseCase), alone);
+    Kept kept = isAlone(circuit) ? new Cheapest() : new Undominated();
+    for (int cable : byCost(of).cables) {
+      for (int fuse : fuseIndices(of)) {
+        @Nullable FuseCase inCharge = fuseCase(circuit, fuse, fuseInCharge);
+        if (isPairHopeless(of, new Parts(cable, fuse, PartsOption.NONE, inCharge), kept)) {
+          continue;
+        }
+        for (int contactor : byCost(of).switches) {
+          add(kept, of, new Parts(cable, fuse, contactor, inCharge));
         }
       }
-      if (!alone) {
-        kept.addAll(sameFuse);
-      }
     }
-    return kept;
+    return kept.options();
   }
 
   /** Indices of one choice; the fuse that deals with it may be that of a circuit nearer. */
   private record Parts(int cable, int fuse, int contactor, @Nullable FuseCase inCharge) {}
 
-  private void add(List<PartsOption> kept, int circuit, Parts parts, boolean alone) {
-    PartCost cost = cost(circuit, parts);
-    double loopOhm = cases.get(circuit).cables().get(parts.cable()).loopOhm();
-    PartsOption bound =
-        new PartsOption(
-            parts.cable(),
-            parts.fuse(),
-            parts.contactor(),
-            parts.contactor(),
-            cost,
-            alone ? 0 : loopOhm,
-            Double.POSITIVE_INFINITY);
-    for (PartsOption each : kept) {
-      boolean settled =
-          alone
-              ? PartsOption.CHEAPEST_FIRST.compare(each, bound) <= 0
-              : each.dominates(bound);
-      if (settled) {
-        return;
+  /** The choices so far that may be part of a cheapest tree. */
+  private interface Kept {
+    /** Whether a choice is not needed, whatever resistance it allows. */
+    boolean isSettled(PartsOption bound);
+
+    void add(PartsOption option);
+
+    List<PartsOption> options();
+  }
+
+  /** Of a circuit alone only the cheapest counts. */
+  private static final class Cheapest implements Kept {
+    private @Nullable PartsOption cheapest;
+
+    @Override
+    public boolean isSettled(PartsOption bound) {
+      return cheapest != null && PartsOption.CHEAPEST_FIRST.compare(cheapest, bound) <= 0;
+    }
+
+    @Override
+    public void add(PartsOption option) {
+      cheapest = option;
+    }
+
+    @Override
+    public List<PartsOption> options() {
+      return cheapest == null ? List.of() : List.of(cheapest);
+    }
+  }
+
+  /** In a tree those count that no other one of the same fuse beats in every respect. */
+  private static final class Undominated implements Kept {
+    private final Map<Integer, List<PartsOption>> byFuse = new TreeMap<>();
+
+    private List<PartsOption> like(PartsOption option) {
+      return byFuse.computeIfAbsent(option.fuse(), fuse -> new ArrayList<>());
+    }
+
+    @Override
+    public boolean isSettled(PartsOption bound) {
+      return like(bound).stream().anyMatch(each -> each.dominates(bound));
+    }
+
+    @Override
+    public void add(PartsOption option) {
+      List<PartsOption> like = like(option);
+      if (like.stream().noneMatch(each -> each.dominates(option))) {
+        like.removeIf(option::dominates);
+        like.add(option);
       }
     }
-    double allowedOhm = allowedOhm(circuit, parts);
-    if (!(allowedOhm >= 0)) {
-      return;
+
+    @Override
+    public List<PartsOption> options() {
+      return byFuse.values().stream().flatMap(List::stream).toList();
     }
-    PartsOption option =
-        new PartsOption(
-            bound.cable(),
-            bound.fuse(),
-            bound.contactor(),
-            bound.resistor(),
-            cost,
-            loopOhm,
-            allowedOhm);
-    kept.removeIf(each -> alone || option.dominates(each));
-    if (kept.stream().noneMatch(each -> each.dominates(option))) {
-      kept.add(option);
+  }
+
+  private void add(Kept kept, CircuitCase of, Parts parts) {
+    PartsOption bound = bound(of, parts, cost(of, parts));
+    if (!kept.isSettled(bound)) {
+      double allowedOhm = allowedOhm(of, parts);
+      if (allowedOhm >= 0) {
+        kept.add(bound.allowing(allowedOhm));
+      }
     }
+  }
+
+  private static PartsOption bound(CircuitCase of, Parts parts, PartCost cost) {
+    return new PartsOption(
+        parts.cable(),
+        parts.fuse(),
+        parts.contactor(),
+        parts.contactor(),
+        cost,
+        of.cables().get(parts.cable()).loopOhm(),
+        Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Whether no contactor can make cable and fuse serve: even one that bears and breaks everything
+   * at once does not, or the two alone cost more than what is kept.
+   */
+  private boolean isPairHopeless(CircuitCase of, Parts pair, Kept kept) {
+    if (kept.isSettled(bound(of, pair, cost(of, pair)))) {
+      return true;
+    }
+    if (!of.circuit().isSwitched()) {
+      return false;
+    }
+    CableCase cable = of.cables().get(pair.cable());
+    CoverRules rules = of.idealRules(cable, pair.inCharge());
+    return !of.isCovered(rules) || !(ofIdeal(of, pair, rules) - cable.loopOhm() >= 0);
+  }
+
+  private static double ofIdeal(CircuitCase of, Parts pair, CoverRules rules) {
+    return of.allowedOhm(of.idealNeededA(rules, pair.inCharge()));
   }
 
   /** The same parts with what they allow; null if they do not serve. */
@@ -105,7 +166,7 @@ final class CircuitSearch implements CircuitChoices {
             option.fuse(),
             option.contactor(),
             fuseCase(circuit, option.fuse(), fuseInCharge));
-    double allowedOhm = allowedOhm(circuit, parts);
+    double allowedOhm = allowedOhm(cases.get(circuit), parts);
     return allowedOhm >= 0 ? option.allowing(allowedOhm) : null;
   }
 
@@ -113,9 +174,9 @@ final class CircuitSearch implements CircuitChoices {
   List<PartsOption> everyOption(int circuit, int fuseInCharge) {
     CircuitCase of = cases.get(circuit);
     List<PartsOption> all = new ArrayList<>();
-    for (int fuse : fuseIndices(of, fuseInCharge)) {
-      for (int cable : byCost(of).cables()) {
-        for (int contactor : byCost(of).switches()) {
+    for (int fuse : fuseIndices(of)) {
+      for (int cable : byCost(of).cables) {
+        for (int contactor : byCost(of).switches) {
           all.add(unjudged(circuit, cable, fuse, contactor));
         }
       }
@@ -157,8 +218,7 @@ final class CircuitSearch implements CircuitChoices {
   }
 
   /** Resistance allowed nearer to the source; NaN or negative if the parts do not serve. */
-  private double allowedOhm(int circuit, Parts parts) {
-    CircuitCase of = cases.get(circuit);
+  private double allowedOhm(CircuitCase of, Parts parts) {
     CableCase cable = of.cables().get(parts.cable());
     @Nullable SwitchCase contactor = switchCase(of, parts.contactor());
     @Nullable FuseCase fuse = parts.inCharge();
@@ -184,27 +244,21 @@ final class CircuitSearch implements CircuitChoices {
     return Verdict.of(of.letThrough(fuse, contactor)).isAllowed(spec.isProvisionalAllowed());
   }
 
-  private PartCost cost(int circuit, Parts parts) {
-    CircuitCase of = cases.get(circuit);
-    CableCase cable = of.cables().get(parts.cable());
-    PartCost cost = spec.cost(cable.asPart());
-    boolean provisional = !cable.passes();
+  private PartCost cost(CircuitCase of, Parts parts) {
+    Order order = byCost(of);
+    PartCost cost = order.cableCosts[parts.cable()];
     if (parts.fuse() >= 0) {
-      FuseCase fuse = of.fuses().get(parts.fuse());
-      cost = cost.plus(spec.cost(fuse.asPart()));
-      provisional |= fuse.verdict() != Verdict.PASSES;
+      cost = cost.plus(order.fuseCosts[parts.fuse()]);
     }
     SwitchCase contactor = switchCase(of, parts.contactor());
-    if (contactor != null) {
-      for (CircuitPart part : contactor.asParts()) {
-        cost = cost.plus(spec.cost(part));
-      }
-      provisional |= contactor.verdict() != Verdict.PASSES;
-      provisional |=
-          parts.inCharge() != null
-              && spec.isProvisionalAllowed()
-              && Verdict.of(of.letThrough(parts.inCharge(), contactor)) != Verdict.PASSES;
+    if (contactor == null) {
+      return cost;
     }
+    cost = cost.plus(order.switchCosts[parts.contactor()]);
+    boolean provisional =
+        parts.inCharge() != null
+            && spec.isProvisionalAllowed()
+            && Verdict.of(of.letThrough(parts.inCharge(), contactor)) != Verdict.PASSES;
     return provisional ? cost.plus(PartCost.ONE_PROVISIONAL) : cost;
   }
 
@@ -227,42 +281,62 @@ final class CircuitSearch implements CircuitChoices {
     return up < 0 ? null : cases.get(up).fuses().get(fuseInCharge);
   }
 
-  private int[] fuseIndices(CircuitCase of, int fuseInCharge) {
-    return of.circuit().isFused() ? byCost(of).fuses() : new int[] {PartsOption.NONE};
+  private int[] fuseIndices(CircuitCase of) {
+    return of.circuit().isFused() ? byCost(of).fuses : new int[] {PartsOption.NONE};
   }
 
-  /** Indices of the candidates that may be chosen, cheapest first. */
-  private record Order(int[] cables, int[] fuses, int[] switches) {}
+  /** Costs by index, and the indices of the candidates that may be chosen, cheapest first. */
+  private static final class Order {
+    private final PartCost[] cableCosts;
+    private final PartCost[] fuseCosts;
+    private final PartCost[] switchCosts;
+    private int[] cables = {};
+    private int[] fuses = {};
+    private int[] switches = {PartsOption.NONE};
 
-  private final Map<CircuitCase, Order> orders = new IdentityHashMap<>();
-
-  private Order byCost(int circuit) {
-    return byCost(cases.get(circuit));
+    Order(PartCost[] cableCosts, PartCost[] fuseCosts, PartCost[] switchCosts) {
+      this.cableCosts = cableCosts;
+      this.fuseCosts = fuseCosts;
+      this.switchCosts = switchCosts;
+    }
   }
 
   private Order byCost(CircuitCase of) {
-    return orders.computeIfAbsent(
-        of,
-        each ->
-            new Order(
-                order(
-                    each.cables().size(),
-                    i -> isAllowed(each.cables().get(i)),
-                    i -> spec.cost(each.cables().get(i).asPart())),
-                order(
-                    each.fuses().size(),
-                    i -> isAllowed(each.fuses().get(i)),
-                    i -> spec.cost(each.fuses().get(i).asPart())),
-                each.circuit().isSwitched()
-                    ? order(
-                        each.switches().size(),
-                        i ->
-                            each.switches()
-                                .get(i)
-                                .verdict()
-                                .isAllowed(spec.isProvisionalAllowed()),
-                        i -> each.switches().get(i).cost(spec))
-                    : new int[] {PartsOption.NONE}));
+    return orders.computeIfAbsent(of, this::order);
+  }
+
+  private Order order(CircuitCase of) {
+    PartCost[] cables = new PartCost[of.cables().size()];
+    Arrays.setAll(cables, i -> cost(of.cables().get(i)));
+    PartCost[] fuses = new PartCost[of.fuses().size()];
+    Arrays.setAll(fuses, i -> cost(of.fuses().get(i)));
+    PartCost[] switches = new PartCost[of.switches().size()];
+    Arrays.setAll(switches, i -> cost(of.switches().get(i)));
+    Order order = new Order(cables, fuses, switches);
+    order.cables = order(cables, i -> isAllowed(of.cables().get(i)));
+    order.fuses = order(fuses, i -> isAllowed(of.fuses().get(i)));
+    if (of.circuit().isSwitched()) {
+      order.switches =
+          order(
+              switches, i -> of.switches().get(i).verdict().isAllowed(spec.isProvisionalAllowed()));
+    }
+    return order;
+  }
+
+  private PartCost cost(CableCase cable) {
+    return marked(spec.cost(cable.asPart()), cable.passes());
+  }
+
+  private PartCost cost(FuseCase fuse) {
+    return marked(spec.cost(fuse.asPart()), fuse.verdict() == Verdict.PASSES);
+  }
+
+  private PartCost cost(SwitchCase contactor) {
+    return marked(contactor.cost(spec), contactor.verdict() == Verdict.PASSES);
+  }
+
+  private static PartCost marked(PartCost cost, boolean complete) {
+    return complete ? cost : cost.plus(PartCost.ONE_PROVISIONAL);
   }
 
   private boolean isAllowed(CableCase cable) {
@@ -273,19 +347,14 @@ final class CircuitSearch implements CircuitChoices {
     return fuse.verdict().isAllowed(spec.isProvisionalAllowed()) && fuse.line() != null;
   }
 
-  private interface ByIndex<T> {
-    T at(int index);
-  }
-
-  private static int[] order(int count, ByIndex<Boolean> allowed, ByIndex<PartCost> cost) {
-    List<Integer> indices = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      if (allowed.at(i)) {
-        indices.add(i);
-      }
-    }
-    indices.sort(Comparator.comparing(cost::at).thenComparing(Comparator.naturalOrder()));
-    return indices.stream().mapToInt(Integer::intValue).toArray();
+  private static int[] order(PartCost[] costs, IntPredicate allowed) {
+    return IntStream.range(0, costs.length)
+        .filter(allowed)
+        .boxed()
+        .sorted(
+            Comparator.comparing((Integer i) -> costs[i]).thenComparing(Comparator.naturalOrder()))
+        .mapToInt(Integer::intValue)
+        .toArray();
   }
 
   @Override
@@ -298,7 +367,9 @@ final class CircuitSearch implements CircuitChoices {
                 .isAllowed(spec.isProvisionalAllowed()));
   }
 
-  /** The verdicts on two fuses in series, over the faults that the nearer to the load must clear. */
+  /**
+   * The verdicts on two fuses in series, over the faults that the nearer to the load must clear.
+   */
   List<Check> selectivity(int circuit, int fuseNearerToSource, int ownFuse) {
     CircuitCase of = cases.get(circuit);
     FuseCase own = fuseCase(circuit, ownFuse, PartsOption.NONE);
@@ -310,17 +381,18 @@ final class CircuitSearch implements CircuitChoices {
     for (CircuitSupply supply : of.supplies()) {
       FaultCurrent highest = supply.faults().highest().orElseThrow();
       double fromA =
-          own.line().clearing().atMost(of.numbers().clearingS()).startOfTail(highest.prospectiveA());
-      FaultCurrent lowest =
-          fromA < highest.prospectiveA() ? highest.limitedTo(fromA) : highest;
+          own.line()
+              .clearing()
+              .atMost(of.numbers().clearingS())
+              .startOfTail(highest.prospectiveA());
+      FaultCurrent lowest = fromA < highest.prospectiveA() ? highest.limitedTo(fromA) : highest;
       checks.add(
           of.in(
               supply,
               Selectivity.of(nearer.fuse())
                   .over(own.fuse())
                   .check(
-                      FaultRange.of(highest, lowest),
-                      Kind.VOLTAGE.ofSi(of.numbers().highestV()))));
+                      FaultRange.of(highest, lowest), Kind.VOLTAGE.ofSi(of.numbers().highestV()))));
     }
     return checks;
   }

@@ -46,8 +46,6 @@ public record CoverCurve(String label, List<Point> points) implements Serializab
   }
 
   private static Point point(double currentA, double timeS) {
-    return new Point(
-        Kind.CURRENT.ofSi(currentA),
-        Kind.TIME.ofSi(timeS));
+    return new Point(Kind.CURRENT.ofSi(currentA), Kind.TIME.ofSi(timeS));
   }
 }

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 import org.wattwright.protection.CoverRules.Condition;
 
 /**
- * At which currents of a circuit a cable, a fuse and a contactor are dealt with: each pair is worked
- * out once, since the three meet only two by two. Not thread-safe.
+ * At which currents of a circuit a cable, a fuse and a contactor are dealt with: each pair is
+ * worked out once, since the three meet only two by two. Not thread-safe.
  */
 final class CoverKernel {
   private final @Nullable OvercurrentTrip trip;
@@ -43,8 +43,7 @@ final class CoverKernel {
     this.isSourceLimited = circuit.currentLimit().isPresent();
   }
 
-  CoverRules rules(
-      CableWithstand cable, @Nullable FuseLine fuse, @Nullable SwitchLine contactor) {
+  CoverRules rules(CableWithstand cable, @Nullable FuseLine fuse, @Nullable SwitchLine contactor) {
     double forEverA =
         contactor == null
             ? cable.ampacityA()
@@ -142,10 +141,7 @@ final class CoverKernel {
 
   /** Longest time in which a current is cleared; infinite if nothing deals with it. */
   double clearingS(
-      double currentA,
-      CoverRules rules,
-      @Nullable FuseLine fuse,
-      @Nullable SwitchLine contactor) {
+      double currentA, CoverRules rules, @Nullable FuseLine fuse, @Nullable SwitchLine contactor) {
     double leastS = Double.POSITIVE_INFINITY;
     if (fuse != null && CoverRules.all(rules.fuse()).contains(currentA)) {
       leastS = fuse.clearing().at(currentA);

@@ -32,7 +32,8 @@ public final class CurrentCover {
   private final List<CoverBand> bands;
   private final Basis basis;
 
-  private CurrentCover(String circuit, double fromA, double toA, List<CoverBand> bands, Basis basis) {
+  private CurrentCover(
+      String circuit, double fromA, double toA, List<CoverBand> bands, Basis basis) {
     this.basis = basis;
     this.circuit = circuit;
     this.fromA = fromA;

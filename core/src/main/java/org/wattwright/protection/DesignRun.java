@@ -26,8 +26,7 @@ final class DesignRun {
 
   CircuitDesign run() {
     DesignTree found = tree();
-    Optional<PartsOption[]> best =
-        isDisconnectTooWeak() ? Optional.empty() : found.search().best();
+    Optional<PartsOption[]> best = isDisconnectTooWeak() ? Optional.empty() : found.search().best();
     return best.map(chosen -> CircuitDesign.found(found, chosen, open, combinations()))
         .orElseGet(
             () -> CircuitDesign.none(new BlockedSearch(found).blocked(), open, combinations()));

@@ -27,34 +27,98 @@ record DesignSpec(
   }
 
   DesignSpec withCircuits(List<Circuit> value) {
-    return new DesignSpec(supply, value, cables, fuses, contactors, resistors, mostRuns, objective, isProvisionalAllowed);
+    return new DesignSpec(
+        supply,
+        value,
+        cables,
+        fuses,
+        contactors,
+        resistors,
+        mostRuns,
+        objective,
+        isProvisionalAllowed);
   }
 
   DesignSpec withCables(List<Cable> value) {
-    return new DesignSpec(supply, circuits, value, fuses, contactors, resistors, mostRuns, objective, isProvisionalAllowed);
+    return new DesignSpec(
+        supply,
+        circuits,
+        value,
+        fuses,
+        contactors,
+        resistors,
+        mostRuns,
+        objective,
+        isProvisionalAllowed);
   }
 
   DesignSpec withFuses(List<Fuse> value) {
-    return new DesignSpec(supply, circuits, cables, value, contactors, resistors, mostRuns, objective, isProvisionalAllowed);
+    return new DesignSpec(
+        supply,
+        circuits,
+        cables,
+        value,
+        contactors,
+        resistors,
+        mostRuns,
+        objective,
+        isProvisionalAllowed);
   }
 
   DesignSpec withContactors(List<Contactor> value) {
-    return new DesignSpec(supply, circuits, cables, fuses, value, resistors, mostRuns, objective, isProvisionalAllowed);
+    return new DesignSpec(
+        supply,
+        circuits,
+        cables,
+        fuses,
+        value,
+        resistors,
+        mostRuns,
+        objective,
+        isProvisionalAllowed);
   }
 
   DesignSpec withResistors(List<PrechargeResistor> value) {
-    return new DesignSpec(supply, circuits, cables, fuses, contactors, value, mostRuns, objective, isProvisionalAllowed);
+    return new DesignSpec(
+        supply,
+        circuits,
+        cables,
+        fuses,
+        contactors,
+        value,
+        mostRuns,
+        objective,
+        isProvisionalAllowed);
   }
 
   DesignSpec withRuns(int value) {
-    return new DesignSpec(supply, circuits, cables, fuses, contactors, resistors, value, objective, isProvisionalAllowed);
+    return new DesignSpec(
+        supply,
+        circuits,
+        cables,
+        fuses,
+        contactors,
+        resistors,
+        value,
+        objective,
+        isProvisionalAllowed);
   }
 
   DesignSpec withObjective(CircuitObjective value) {
-    return new DesignSpec(supply, circuits, cables, fuses, contactors, resistors, mostRuns, value, isProvisionalAllowed);
+    return new DesignSpec(
+        supply,
+        circuits,
+        cables,
+        fuses,
+        contactors,
+        resistors,
+        mostRuns,
+        value,
+        isProvisionalAllowed);
   }
 
   DesignSpec withProvisional() {
-    return new DesignSpec(supply, circuits, cables, fuses, contactors, resistors, mostRuns, objective, true);
+    return new DesignSpec(
+        supply, circuits, cables, fuses, contactors, resistors, mostRuns, objective, true);
   }
 }

@@ -7,12 +7,45 @@ import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
 
 /** The circuits of a run with their candidates, and what any choice for them amounts to. */
-record DesignTree(
-    DesignSpec spec,
-    List<CircuitCase> cases,
-    List<PartStage> stages,
-    int[] parents,
-    CircuitSearch search) {
+final class DesignTree {
+  private final DesignSpec spec;
+  private final List<CircuitCase> cases;
+  private final List<PartStage> stages;
+  private final int[] parents;
+  private final CircuitSearch search;
+
+  DesignTree(
+      DesignSpec spec,
+      List<CircuitCase> cases,
+      List<PartStage> stages,
+      int[] parents,
+      CircuitSearch search) {
+    this.spec = spec;
+    this.cases = List.copyOf(cases);
+    this.stages = List.copyOf(stages);
+    this.parents = parents.clone();
+    this.search = search;
+  }
+
+  DesignSpec spec() {
+    return spec;
+  }
+
+  List<CircuitCase> cases() {
+    return cases;
+  }
+
+  List<PartStage> stages() {
+    return stages;
+  }
+
+  int[] parents() {
+    return parents.clone();
+  }
+
+  CircuitSearch search() {
+    return search;
+  }
 
   /** Index of the fuse that protects a circuit from nearer to the source; NONE without one. */
   int fuseNearer(PartsOption[] chosen, int circuit) {
@@ -88,13 +121,10 @@ record DesignTree(
   private boolean isServed(PartsOption[] chosen, int circuit) {
     int nearer = fuseNearer(chosen, circuit);
     PartsOption option = chosen[circuit];
-    if (option.fuse() >= 0
-        && nearer >= 0
-        && !search.isSelective(circuit, nearer, option.fuse())) {
+    if (option.fuse() >= 0 && nearer >= 0 && !search.isSelective(circuit, nearer, option.fuse())) {
       return false;
     }
-    PartsOption judged =
-        option.fuse() >= 0 ? option : search.judged(circuit, option, nearer);
+    PartsOption judged = option.fuse() >= 0 ? option : search.judged(circuit, option, nearer);
     return judged != null && nearerOhm(chosen, circuit) <= judged.allowedOhm();
   }
 

@@ -145,8 +145,7 @@ public final class DesignedCircuit {
    * @return in V
    */
   public Quantity<ElectricPotential> voltageDrop() {
-    return conductors()
-        .dropAt(Kind.CURRENT.ofSi(circuit().continuousA()), operatingTemperature());
+    return conductors().dropAt(Kind.CURRENT.ofSi(circuit().continuousA()), operatingTemperature());
   }
 
   /**
@@ -251,8 +250,7 @@ public final class DesignedCircuit {
       curves.add(CoverCurve.of("fuse " + fuse.fuse().name(), fuse.line().clearing(), toA));
     }
     curves.add(
-        CoverCurve.of(
-            "cable " + parts.cable().label(), parts.cable().withstand().curve(), toA));
+        CoverCurve.of("cable " + parts.cable().label(), parts.cable().withstand().curve(), toA));
     if (parts.contactor() != null) {
       String name = "contactor " + parts.contactor().contactor().name();
       for (TimeCurve each : parts.contactor().line().withstands()) {
@@ -294,13 +292,11 @@ public final class DesignedCircuit {
     circuit()
         .serviceDisconnectVoltage()
         .ifPresent(v -> elements.add(new LineElement(LineElement.Type.DISCONNECT, v + " DC")));
-    contactor()
-        .ifPresent(k -> elements.add(new LineElement(LineElement.Type.CONTACTOR, k.name())));
+    contactor().ifPresent(k -> elements.add(new LineElement(LineElement.Type.CONTACTOR, k.name())));
     precharge()
         .ifPresent(
             p ->
-                elements.add(
-                    new LineElement(LineElement.Type.PRECHARGE, p.resistor().toString())));
+                elements.add(new LineElement(LineElement.Type.PRECHARGE, p.resistor().toString())));
     elements.add(new LineElement(LineElement.Type.CABLE, parts.cable().label()));
     elements.add(new LineElement(LineElement.Type.LOAD, circuit().name()));
     return elements;

@@ -12,8 +12,8 @@ import org.wattwright.units.Kind;
  * A fuse at a voltage as the search sees it, in SI.
  *
  * <p>The curve is asked of {@link ClearingSolver} at every current where it bends or jumps. Between
- * them it is straight on log–log paper, or bows below the chord where arcing is added to melting, so
- * that the chord lies on the safe side. Times are virtual, I²t by I², as the cable's are.
+ * them it is straight on log–log paper, or bows below the chord where arcing is added to melting,
+ * so that the chord lies on the safe side. Times are virtual, I²t by I², as the cable's are.
  *
  * @param clearing longest clearing time against prospective current, as far as it is known
  * @param minimumBreakingA least current that it may break

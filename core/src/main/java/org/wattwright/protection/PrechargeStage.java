@@ -12,8 +12,7 @@ final class PrechargeStage {
   private final List<CircuitSupply> supplies;
   private final double highestV;
 
-  PrechargeStage(
-      DesignSpec spec, Circuit circuit, List<CircuitSupply> supplies, double highestV) {
+  PrechargeStage(DesignSpec spec, Circuit circuit, List<CircuitSupply> supplies, double highestV) {
     this.spec = spec;
     this.circuit = circuit;
     this.supplies = supplies;

@@ -21,8 +21,8 @@ import org.wattwright.units.InvalidInputException;
  *
  * <p>A sense wire is thin and starts at a cell that can feed any fault: each tap needs its own fuse
  * where it leaves the cell. If a fuse, a disconnect or a long link between two neighbouring taps
- * opens, the unit's inputs see the voltage of the whole pack, backwards: nothing of the kind may lie
- * there unless the unit bears it. Common practice. Immutable and thread-safe.
+ * opens, the unit's inputs see the voltage of the whole pack, backwards: nothing of the kind may
+ * lie there unless the unit bears it. Common practice. Immutable and thread-safe.
  *
  * <pre>{@code
  * SenseWiring.of("unit 1", 13, volts(403)).fusedTaps(13)

@@ -19,10 +19,7 @@ final class SwitchCase {
   private final List<CircuitPart> parts;
 
   SwitchCase(
-      Contactor contactor,
-      @Nullable PrechargeCase precharge,
-      List<Check> checks,
-      double highestV) {
+      Contactor contactor, @Nullable PrechargeCase precharge, List<Check> checks, double highestV) {
     this.contactor = contactor;
     this.precharge = precharge;
     this.checks = List.copyOf(checks);

@@ -19,6 +19,10 @@ import org.wattwright.units.Kind;
 record SwitchLine(double breakA, double openingS, double continuousA, List<TimeCurve> withstands) {
   private static final double HIGHEST_A = 1e7;
 
+  /** Bears and breaks everything at once. */
+  static final SwitchLine IDEAL =
+      new SwitchLine(Double.POSITIVE_INFINITY, 0, Double.POSITIVE_INFINITY, List.of());
+
   static SwitchLine of(Contactor contactor, Quantity<ElectricPotential> highestVoltage) {
     double continuousA = contactor.carry().map(Kind.CURRENT::siValueOf).orElse(0.0);
     double breakA =

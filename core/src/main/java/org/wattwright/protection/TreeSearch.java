@@ -14,9 +14,9 @@ import org.jspecify.annotations.Nullable;
  * Cheapest parts for a tree of circuits, by dynamic programming from the leaves to the source.
  *
  * <p>A branch is tied to the rest by two things only: the fuse in charge nearer to the source, with
- * which its own must be selective, and the resistance of the circuits nearer to the source. For each
- * fuse in charge a branch is therefore known by its frontier: the cheapest parts for each resistance
- * that it allows. Exact: no combination is left out that could be cheapest.
+ * which its own must be selective, and the resistance of the circuits nearer to the source. For
+ * each fuse in charge a branch is therefore known by its frontier: the cheapest parts for each
+ * resistance that it allows. Exact: no combination is left out that could be cheapest.
  */
 final class TreeSearch {
   private final int[] parents;
@@ -58,7 +58,9 @@ final class TreeSearch {
     return Optional.of(chosen);
   }
 
-  /** Whether the branch from a circuit on can be served at all behind a source without resistance. */
+  /**
+   * Whether the branch from a circuit on can be served at all behind a source without resistance.
+   */
   boolean canServe(int circuit, int fuseInCharge) {
     return cheapest(frontier(circuit, fuseInCharge), 0, 0) != null;
   }
@@ -107,8 +109,7 @@ final class TreeSearch {
   }
 
   /** One entry for each resistance at which the cheapest branches behind change. */
-  private static void addServed(
-      List<Entry> entries, PartsOption option, List<List<Entry>> behind) {
+  private static void addServed(List<Entry> entries, PartsOption option, List<List<Entry>> behind) {
     TreeSet<Double> allowed = new TreeSet<>(List.of(option.allowedOhm()));
     for (List<Entry> branch : behind) {
       for (Entry entry : branch) {

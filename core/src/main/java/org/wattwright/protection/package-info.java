@@ -1,6 +1,20 @@
 /**
  * Faults, fuses, contactors, pre-charge, discharge and isolation.
  *
+ * <pre>
+ *   Pack ─▶ FaultSource ─┐           TimeCurrentCurve ─┐
+ *   FaultPath ───────────┼─▶ FaultRange                ├─▶ Fuse ─▶ Clearing, Check, Selectivity
+ *   CapacitorDischarge ──┘   └─▶ FuseDuty ─────────────┘
+ * </pre>
+ *
+ * <p>Example:
+ *
+ * <pre>{@code
+ * FaultRange faults = FaultSource.of(pack).range(near, far);
+ * fuse.checks(FuseDuty.of(faults).highestVoltage(pack.maximumVoltage())
+ *     .continuousCurrent(amperes(120)).air(celsius(60)).build());
+ * }</pre>
+ *
  * <p>Imports: {@code units}, {@code internal}, {@code check}, {@code profile}, {@code battery},
  * {@code conductor}, {@code voltage}. Missing data gives NOT_CHECKED and names the field. No
  * parameter or result is null unless marked. All types but the builders are immutable and

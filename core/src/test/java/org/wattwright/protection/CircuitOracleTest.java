@@ -90,7 +90,8 @@ class CircuitOracleTest {
             .faultClearedWithin(seconds(random.betweenDecades(0.05, 5)));
     if (random.between(0, 1) < 0.7) {
       main.switched();
-      main.trip(OvercurrentTrip.at(amperes(mainA * 1.8), seconds(random.betweenDecades(0.02, 2)), "x"));
+      main.trip(
+          OvercurrentTrip.at(amperes(mainA * 1.8), seconds(random.betweenDecades(0.02, 2)), "x"));
     }
     List<Circuit> circuits = new ArrayList<>(List.of(main.build()));
     int branches = (int) random.between(0, 3);
@@ -152,7 +153,8 @@ class CircuitOracleTest {
 
   @Test
   void isNotBlockedInMostOfTheCases() {
-    long found = cases().filter(random -> new Job(random).designer().run().blocked().isEmpty()).count();
+    long found =
+        cases().filter(random -> new Job(random).designer().run().blocked().isEmpty()).count();
     assertThat(found).isBetween(40L, 190L);
   }
 }

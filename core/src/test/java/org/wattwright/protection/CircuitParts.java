@@ -59,6 +59,7 @@ final class CircuitParts {
         .outerDiameter(millimetres(row[2]))
         .temperatureLimit(celsius(125))
         .voltageRating(volts(1000))
+        .massPerLength(Measures.kilogramsPerMetre(row[0] * 0.011))
         .pricePerMetre(Price.of(String.valueOf(row[0] * 0.4), "EUR"))
         .build();
   }
@@ -70,8 +71,7 @@ final class CircuitParts {
         .testTimeConstant(milliseconds(5))
         .breakingCapacity(Measures.kiloamperes(20))
         .fullRange()
-        .ambientDerating(
-            AmbientDerating.linear(Measures.percentPerKelvin(0.5), celsius(40)))
+        .ambientDerating(AmbientDerating.linear(Measures.percentPerKelvin(0.5), celsius(40)))
         .cyclicFactor(0.8)
         .preArcingCurve(
             TimeCurrentCurve.ofPoints()
@@ -81,8 +81,7 @@ final class CircuitParts {
                 .point(amperes(12 * ratedA), seconds(0.01 * slowness))
                 .build())
         .preArcingJouleIntegral(ampereSquaredSeconds(0.8 * slowness * ratedA * ratedA))
-        .totalJouleIntegral(
-            ampereSquaredSeconds(3.5 * slowness * ratedA * ratedA), volts(500))
+        .totalJouleIntegral(ampereSquaredSeconds(3.5 * slowness * ratedA * ratedA), volts(500))
         .peakLetThrough(amperes(25 * ratedA))
         .mass(grams(40 + ratedA))
         .price(Price.of("20", "EUR"))

@@ -33,8 +33,7 @@ class CircuitReviewTest {
   @Test
   void asksForTheCircuitsThatAreForgotten() {
     Circuit main = circuit("traction", CircuitRole.TRACTION_MAIN).build();
-    List<Check> listed =
-        with(CircuitReview.of(List.of(main)).bays(3), "protection.circuit-listed");
+    List<Check> listed = with(CircuitReview.of(List.of(main)).bays(3), "protection.circuit-listed");
     assertThat(listed).hasSize(8);
     assertThat(listed.get(0).outcome()).isEqualTo(Outcome.PASS);
     assertThat(listed.stream().skip(1)).allMatch(c -> c.outcome() == Outcome.NOT_CHECKED);
@@ -96,7 +95,10 @@ class CircuitReviewTest {
   @Test
   void wantsNothingBetweenTapsThatTheUnitDoesNotBear() {
     SenseWiring unit = SenseWiring.of("unit 1", 13, volts(403));
-    assertThat(unit.checks()).singleElement().extracting(Check::outcome).isEqualTo(Outcome.NOT_CHECKED);
+    assertThat(unit.checks())
+        .singleElement()
+        .extracting(Check::outcome)
+        .isEqualTo(Outcome.NOT_CHECKED);
     SenseWiring broken = unit.fusedTaps(12).interruptedBy("service disconnect");
     assertThat(broken.checks())
         .extracting(Check::outcome)

@@ -31,7 +31,8 @@ final class EveryCombination {
         for (int contactor : indices(of.circuit().isSwitched(), of.switches())) {
           PartCost parts = tree.spec().cost(of.cables().get(cable).asPart());
           parts = fuse < 0 ? parts : parts.plus(tree.spec().cost(of.fuses().get(fuse).asPart()));
-          parts = contactor < 0 ? parts : parts.plus(of.switches().get(contactor).cost(tree.spec()));
+          parts =
+              contactor < 0 ? parts : parts.plus(of.switches().get(contactor).cost(tree.spec()));
           chosen[at] =
               new PartsOption(
                   cable, fuse, contactor, -1, parts, of.cables().get(cable).loopOhm(), 0);

@@ -51,7 +51,8 @@ class TreeSearchTest {
   @Test
   void servesNoCircuitsWithNothing() {
     Forest none = new Forest(new int[0], List.of(), new int[0]);
-    assertThat(new TreeSearch(none.parents(), none).best()).hasValueSatisfying(p -> assertThat(p).isEmpty());
+    assertThat(new TreeSearch(none.parents(), none).best())
+        .hasValueSatisfying(p -> assertThat(p).isEmpty());
   }
 
   private static Forest forest(Generator random) {
@@ -72,11 +73,19 @@ class TreeSearchTest {
         PartCost cost =
             new PartCost(
                 0,
-                (long) random.between(0, 1.1), (long) random.between(1, 5), 0, (long) random.between(0, 3));
+                (long) random.between(0, 1.1),
+                (long) random.between(1, 5),
+                0,
+                (long) random.between(0, 3));
         own.add(
             new PartsOption(
-                (int) random.between(0, 5), fuse, -1, -1, cost,
-                random.between(0, 3), random.between(-0.5, 6)));
+                (int) random.between(0, 5),
+                fuse,
+                -1,
+                -1,
+                cost,
+                random.between(0, 3),
+                random.between(-0.5, 6)));
       }
       options.add(own);
     }
