@@ -11,6 +11,7 @@ import javax.measure.quantity.Temperature;
 import org.wattwright.check.Basis;
 import org.wattwright.check.CautionBand;
 import org.wattwright.check.Check;
+import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.conductor.ConductorSize;
@@ -45,16 +46,15 @@ public final class Bonding {
    */
   public static Check toChassis(String part, Quantity<ElectricResistance> measured) {
     double ohm = Require.quantity("Bonding.measured", measured, OHM).nonNegative();
-    return Check.named("bonding.resistance", part + " to chassis")
-        .source(R100)
-        .basis(Basis.MEASURED)
-        .safety()
-        .atMost(Figure.of(measured, OHM), Figure.ofSi(strictlyBelow(ohm), OHM));
-  }
-
-  /** The limit itself does not pass: the rule says lower than. */
-  private static double strictlyBelow(double ohm) {
-    return ohm == TO_CHASSIS_OHM ? Math.nextDown(TO_CHASSIS_OHM) : TO_CHASSIS_OHM;
+    CheckBuilder check =
+        Check.named("bonding.resistance", part + " to chassis")
+            .source(R100)
+            .basis(Basis.MEASURED)
+            .safety();
+    // The rule says lower than: the limit itself does not pass.
+    return ohm == TO_CHASSIS_OHM
+        ? check.note("must be lower than 0.1 Ω").holds(false)
+        : check.atMost(Figure.of(measured, OHM), Figure.ofSi(TO_CHASSIS_OHM, OHM));
   }
 
   /**

@@ -3,7 +3,9 @@ package org.wattwright.protection;
 import static org.wattwright.units.WorkshopUnits.AMPERE;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
@@ -21,9 +23,9 @@ public final class ChassisFaultLoop {
   private final String between;
   private final double voltageV;
   private final double resistanceOhm;
-  private final List<LoopFuse> fuses;
+  private final List<Fuse> fuses;
 
-  ChassisFaultLoop(String between, double voltageV, double resistanceOhm, List<LoopFuse> fuses) {
+  ChassisFaultLoop(String between, double voltageV, double resistanceOhm, List<Fuse> fuses) {
     this.between = between;
     this.voltageV = voltageV;
     this.resistanceOhm = resistanceOhm;
@@ -57,12 +59,14 @@ public final class ChassisFaultLoop {
    *
    * @return may be empty
    */
-  public List<LoopFuse> fuses() {
+  public List<Fuse> fuses() {
     return fuses;
   }
 
   /**
    * {@code isolation.two-faults}: one fuse in the loop clears its current at its voltage.
+   *
+   * <p>NOT_CHECKED if no fuse is known to, and one lacks a rating that it takes to tell.
    *
    * @return the check
    */
@@ -72,17 +76,56 @@ public final class ChassisFaultLoop {
             .source(Source.commonPractice("a fuse in each loop that two faults can close"))
             .safety();
     String loop = voltage() + ", " + Measures.format(current(), Kind.CURRENT);
-    return fuses.stream()
-        .filter(fuse -> fuse.clears(currentA(), voltageV))
-        .findFirst()
-        .map(fuse -> check.note(loop + ", cleared by " + fuse.name()).holds(true))
-        .orElseGet(() -> check.note(loop + ", " + whyNot()).holds(false));
+    List<String> missing = new ArrayList<>();
+    for (Fuse fuse : fuses) {
+      List<String> unknown = unknownOf(fuse);
+      if (unknown.isEmpty() && clears(fuse)) {
+        return check.note(loop + ", cleared by " + fuse.name()).holds(true);
+      }
+      missing.addAll(unknown);
+    }
+    return missing.isEmpty()
+        ? check.note(loop + ", " + whyNot()).holds(false)
+        : check.note(loop).notChecked(missing.toArray(String[]::new));
+  }
+
+  private static List<String> unknownOf(Fuse fuse) {
+    List<String> unknown = new ArrayList<>();
+    if (fuse.directVoltage().isEmpty()) {
+      unknown.add(fuse.name() + ".directVoltage");
+    }
+    if (fuse.breakingCapacity().isEmpty()) {
+      unknown.add(fuse.name() + ".breakingCapacity");
+    }
+    if (Double.isNaN(lowestClearedA(fuse))) {
+      boolean full = fuse.breakingRange().equals(Optional.of(BreakingRange.FULL));
+      unknown.add(fuse.name() + (full ? ".preArcingCurve" : ".minimumBreakingCurrent"));
+    }
+    return unknown;
+  }
+
+  private boolean clears(Fuse fuse) {
+    double ratedV = fuse.directVoltage().map(Kind.VOLTAGE::siValueOf).orElse(0.0);
+    double capacityA = fuse.breakingCapacity().map(Kind.CURRENT::siValueOf).orElse(0.0);
+    return voltageV <= ratedV && currentA() <= capacityA && currentA() >= lowestClearedA(fuse);
+  }
+
+  /** A partial-range link from its minimum breaking current; a full-range one once it melts. */
+  private static double lowestClearedA(Fuse fuse) {
+    double melts =
+        fuse.preArcingCurve()
+            .map(curve -> Kind.CURRENT.siValueOf(curve.lowestCurrent()))
+            .orElse(Double.NaN);
+    boolean full = fuse.breakingRange().equals(Optional.of(BreakingRange.FULL));
+    return full
+        ? melts
+        : fuse.minimumBreakingCurrent().map(Kind.CURRENT::siValueOf).orElse(Double.NaN);
   }
 
   private String whyNot() {
     return fuses.isEmpty()
         ? "no fuse in the loop"
-        : "cleared by none of " + String.join(", ", fuses.stream().map(LoopFuse::name).toList());
+        : "cleared by none of " + String.join(", ", fuses.stream().map(Fuse::name).toList());
   }
 
   /**

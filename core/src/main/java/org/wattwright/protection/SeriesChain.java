@@ -37,11 +37,11 @@ public final class SeriesChain {
   }
 
   /** What lies behind a point, up to the next one. */
-  private record Part(double voltageV, double resistanceOhm, List<LoopFuse> fuses) {
+  private record Part(double voltageV, double resistanceOhm, List<Fuse> fuses) {
     static final Part NOTHING = new Part(0, 0, List.of());
 
     Part plus(Part other) {
-      List<LoopFuse> all = new ArrayList<>(fuses);
+      List<Fuse> all = new ArrayList<>(fuses);
       all.addAll(other.fuses);
       return new Part(voltageV + other.voltageV, resistanceOhm + other.resistanceOhm, all);
     }
@@ -99,10 +99,10 @@ public final class SeriesChain {
   /**
    * Adds a fuse.
    *
-   * @param fuse what it clears
+   * @param fuse the part
    * @return the chain
    */
-  public SeriesChain fuse(LoopFuse fuse) {
+  public SeriesChain fuse(Fuse fuse) {
     return with(new Part(0, 0, List.of(Objects.requireNonNull(fuse, "fuse"))));
   }
 
