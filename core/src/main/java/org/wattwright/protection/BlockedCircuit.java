@@ -67,7 +67,8 @@ public final class BlockedCircuit {
    */
   @Override
   public String toString() {
-    String miss = nearest == null ? "" : "; nearest: " + nearest;
+    String note = nearest == null || nearest.note().isEmpty() ? "" : " (" + nearest.note() + ")";
+    String miss = nearest == null ? "" : "; nearest: " + nearest + note;
     return "no parts for "
         + circuit.name()
         + ": "

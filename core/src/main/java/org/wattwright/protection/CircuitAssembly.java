@@ -6,13 +6,20 @@ import static org.wattwright.units.WorkshopUnits.VOLT;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricCurrent;
+import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
+import org.wattwright.check.CautionBand;
 import org.wattwright.check.Check;
+import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Given;
 import org.wattwright.check.Source;
 import org.wattwright.units.Kind;
+import org.wattwright.units.Measures;
 
 /**
  * The parts of one circuit put together behind the circuits nearer to the source: every check of
@@ -95,7 +102,7 @@ record CircuitAssembly(
                         "service disconnect of " + circuit.name() + " against the whole voltage")
                     .source(Source.commonPractice("whichever opens first sees the whole pack"))
                     .safety()
-                    .cautionBand(org.wattwright.check.CautionBand.NONE)
+                    .cautionBand(CautionBand.NONE)
                     .atLeast(Figure.of(rated, VOLT), Figure.ofSi(highestV, VOLT)))
         .stream()
         .toList();
@@ -119,11 +126,37 @@ record CircuitAssembly(
               .recommends(false));
       return;
     }
+    inOperation(fuse.fuse()).ifPresent(checks::add);
     for (CircuitSupply supply : of.supplies()) {
       for (Check check : fuse.fuse().checks(duty(fuse, supply))) {
         checks.add(of.in(supply, check));
       }
     }
+  }
+
+  /** Without a profile only the curve can say whether a peak of normal operation melts the link. */
+  private Optional<Check> inOperation(Fuse fuse) {
+    Quantity<ElectricCurrent> peak = Kind.CURRENT.ofSi(of.numbers().operatingA());
+    if (circuit().profile().isPresent() || of.numbers().operatingA() <= circuit().continuousA()) {
+      return Optional.empty();
+    }
+    return fuse.preArcingCurve()
+        .map(
+            curve ->
+                Check.named(
+                        "protection.fuse-in-operation",
+                        "fuse of " + circuit().name() + " at the highest operating current")
+                    .source(Source.commonPractice("a fuse does not melt in normal operation"))
+                    .note(
+                        curve
+                            .fastestTimeAt(peak)
+                            .map(t -> "the fastest link melts after " + format(t))
+                            .orElse("below the fastest curve, or beyond its end"))
+                    .recommends(of.numbers().operatingA() * curve.band() < curve.firstA()));
+  }
+
+  private static String format(Quantity<Time> time) {
+    return Measures.format(time, Kind.TIME);
   }
 
   /** The faults that the fuse must clear: from the lowest, or from where the trip leaves off. */
@@ -135,12 +168,7 @@ record CircuitAssembly(
     if (fromA > lowest.prospectiveA() && fromA <= highest.prospectiveA()) {
       lowest = highest.limitedTo(fromA);
     }
-    FaultRange faults =
-        new FaultRange(
-            highest,
-            lowest,
-            supply.faults().capacitors(),
-            supply.faults().longestTimeConstant().map(Kind.TIME::siValueOf).orElse(null));
+    FaultRange faults = supply.between(highest, lowest);
     FuseDuty.Builder duty =
         stage
             .duty(faults)
@@ -184,7 +212,7 @@ record CircuitAssembly(
   private Check lowestFaultCheck(CircuitSupply supply) {
     FaultCurrent lowest = lowestFault(supply);
     double neededA = neededA();
-    var check =
+    CheckBuilder check =
         Check.named(
                 "protection.lowest-fault",
                 "lowest fault of "

@@ -354,6 +354,8 @@ public final class CircuitBuilder {
 
   /**
    * The source holds down its own current, such as an inverter or a converter; no fault is higher.
+   * A circuit with a fuse is judged by its supply all the same: the fuse is there for what the
+   * device lets pass when it fails.
    *
    * @param current &gt; 0 A
    * @param by who limits, such as {@code inverter}

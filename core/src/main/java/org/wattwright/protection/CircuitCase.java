@@ -51,7 +51,7 @@ record CircuitCase(
         List.copyOf(cables),
         List.copyOf(fuses),
         List.copyOf(switches),
-        new CoverKernel(circuit, numbers.riseS()),
+        new CoverKernel(circuit, supplies.isEmpty(), numbers.riseS()),
         new HashMap<>());
   }
 

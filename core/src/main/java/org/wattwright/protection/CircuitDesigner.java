@@ -224,8 +224,9 @@ public final class CircuitDesigner {
    */
   @Override
   public String toString() {
-    return spec.circuits().size()
-        + " circuits over "
+    int circuits = spec.circuits().size();
+    return circuits
+        + (circuits == 1 ? " circuit over " : " circuits over ")
         + spec.cables().size()
         + " cables, "
         + spec.fuses().size()

@@ -1,5 +1,6 @@
 package org.wattwright.protection;
 
+import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -9,7 +10,9 @@ import org.wattwright.units.Kind;
 import org.wattwright.units.Price;
 
 /** A part chosen for a circuit, as the list of parts has it. Immutable and thread-safe. */
-public final class CircuitPart {
+public final class CircuitPart implements Serializable {
+  private static final long serialVersionUID = 1L;
+
   /** What kind of part. */
   public enum Type {
     /** Cable of one circuit, cut to length. */

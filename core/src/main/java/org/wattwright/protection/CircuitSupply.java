@@ -91,6 +91,16 @@ public final class CircuitSupply implements Serializable {
     return faults.highestCurrent().map(Kind.CURRENT::siValueOf).orElse(null);
   }
 
+  /** These faults with what else is known of those at its terminals. */
+  FaultRange between(FaultCurrent highest, FaultCurrent lowest) {
+    return new FaultRange(
+        highest,
+        lowest,
+        faults.capacitors(),
+        faults.longestTimeConstant().map(Kind.TIME::siValueOf).orElse(null),
+        faults.missing());
+  }
+
   double lowestV() {
     return Kind.VOLTAGE.siValueOf(faults.lowest().drivingVoltage());
   }

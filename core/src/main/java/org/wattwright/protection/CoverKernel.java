@@ -35,12 +35,13 @@ final class CoverKernel {
   /**
    * The kernel of one circuit.
    *
+   * @param isSourceLimited whether a trip stops the source itself
    * @param riseS by how much the rise of the current may delay what a virtual time says
    */
-  CoverKernel(Circuit circuit, double riseS) {
+  CoverKernel(Circuit circuit, boolean isSourceLimited, double riseS) {
     this.riseS = riseS;
     this.trip = circuit.tripOrNull();
-    this.isSourceLimited = circuit.currentLimit().isPresent();
+    this.isSourceLimited = isSourceLimited;
   }
 
   CoverRules rules(CableWithstand cable, @Nullable FuseLine fuse, @Nullable SwitchLine contactor) {

@@ -70,13 +70,24 @@ final class DesignRun {
       return;
     }
     places.put(circuit.name(), cases.size());
-    parents.add(upstream == null ? -1 : places.getOrDefault(upstream.name(), -1));
+    parents.add(isRoot(circuit, supplies) ? -1 : placeOf(upstream));
     addCase(circuit, supplies);
   }
 
-  /** What feeds a fault: its own supply or that of the circuits nearer; none if it is limited. */
+  private static boolean isRoot(Circuit circuit, List<CircuitSupply> supplies) {
+    return supplies.isEmpty() || circuit.supply().isPresent();
+  }
+
+  private int placeOf(@Nullable Circuit upstream) {
+    return upstream == null ? -1 : places.getOrDefault(upstream.name(), -1);
+  }
+
+  /**
+   * What feeds a fault: its own supply or that of the circuits nearer; none if the source limits
+   * itself and nothing else is to open.
+   */
   private List<CircuitSupply> supplies(Circuit circuit) {
-    if (circuit.currentLimit().isPresent()) {
+    if (circuit.currentLimit().isPresent() && !circuit.isFused()) {
       return List.of();
     }
     List<CircuitSupply> supplies = new ArrayList<>();

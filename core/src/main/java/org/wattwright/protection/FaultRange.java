@@ -1,7 +1,6 @@
 package org.wattwright.protection;
 
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -31,19 +30,13 @@ public final class FaultRange implements Serializable {
       @Nullable FaultCurrent highest,
       FaultCurrent lowest,
       List<CapacitorDischarge> capacitors,
-      @Nullable Double timeConstantS) {
+      @Nullable Double timeConstantS,
+      List<String> missing) {
     this.highest = highest;
     this.lowest = lowest;
     this.capacitors = List.copyOf(capacitors);
     this.timeConstantS = timeConstantS;
-    List<String> names = new ArrayList<>();
-    if (highest == null) {
-      names.add("cell.ohmicResistance");
-    }
-    if (timeConstantS == null) {
-      names.add("path.inductance");
-    }
-    this.missing = List.copyOf(names);
+    this.missing = List.copyOf(missing);
   }
 
   /**
@@ -61,7 +54,7 @@ public final class FaultRange implements Serializable {
           "FaultRange.lowest", "≤ highest " + highest.prospective(), lowest.prospective() + "");
     }
     double timeConstantS = Math.max(highest.timeConstantS(), lowest.timeConstantS());
-    return new FaultRange(highest, lowest, List.of(), timeConstantS);
+    return new FaultRange(highest, lowest, List.of(), timeConstantS, List.of());
   }
 
   /**
@@ -71,7 +64,7 @@ public final class FaultRange implements Serializable {
    * @return a new range
    */
   public FaultRange withCapacitors(List<CapacitorDischarge> all) {
-    return new FaultRange(highest, lowest, all, timeConstantS);
+    return new FaultRange(highest, lowest, all, timeConstantS, missing);
   }
 
   /**
@@ -117,7 +110,7 @@ public final class FaultRange implements Serializable {
   /**
    * Longest time constant of any fault: most inductance by least resistance.
    *
-   * @return in s; empty if an inductance in the path is not known
+   * @return in s; empty if an inductance in the path, or the least resistance, is not known
    */
   public Optional<Quantity<Time>> longestTimeConstant() {
     return Optional.ofNullable(timeConstantS).map(Kind.TIME::ofSi);
@@ -147,7 +140,8 @@ public final class FaultRange implements Serializable {
         && Objects.equals(highest, that.highest)
         && lowest.equals(that.lowest)
         && capacitors.equals(that.capacitors)
-        && Objects.equals(timeConstantS, that.timeConstantS);
+        && Objects.equals(timeConstantS, that.timeConstantS)
+        && missing.equals(that.missing);
   }
 
   @Override

@@ -264,7 +264,19 @@ public final class FaultSource implements Serializable {
     @Nullable FaultCurrent high = highest(near).map(FaultLoop::current).orElse(null);
     boolean known = near.isInductanceKnown() && far.isInductanceKnown();
     @Nullable Double longestS = known && high != null ? longestS(near, far) : null;
-    return new FaultRange(high, lowest(far).current(), capacitors, longestS);
+    return new FaultRange(
+        high, lowest(far).current(), capacitors, longestS, missing(high != null, known));
+  }
+
+  private static List<String> missing(boolean hasHighest, boolean hasInductance) {
+    List<String> names = new ArrayList<>();
+    if (!hasHighest) {
+      names.add("cell.ohmicResistance");
+    }
+    if (!hasInductance) {
+      names.add("path.inductance");
+    }
+    return names;
   }
 
   /** Most inductance by least resistance; the way between the ends lies between the two. */

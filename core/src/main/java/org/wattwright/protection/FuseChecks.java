@@ -105,7 +105,7 @@ final class FuseChecks {
     CheckBuilder check = check("time-constant", "longest L/R against the tested one", LINK);
     Optional<Quantity<Time>> longest = duty.faults().longestTimeConstant();
     if (longest.isEmpty()) {
-      return check.notChecked("path.inductance");
+      return check.notChecked(duty.faults().missing().toArray(String[]::new));
     }
     restingOn(check, duty.faults().lowest());
     Figure actual = Figure.of(longest.get(), MILLISECOND);

@@ -23,6 +23,8 @@ record FuseLine(TimeCurve clearing, double minimumBreakingA, double breakingA) {
   /** A step is asked for on both sides, this far apart. */
   private static final double BESIDE = 1e-12;
 
+  private static final double SAME = 1e-10;
+
   /** The fuse at a voltage; null if nothing is known of its clearing. */
   static @Nullable FuseLine of(Fuse fuse, double voltageV) {
     FuseData data = fuse.data();
@@ -39,8 +41,11 @@ record FuseLine(TimeCurve clearing, double minimumBreakingA, double breakingA) {
     for (double currentA : atA) {
       double totalA2S = letThroughA2S(solver, voltageV, currentA);
       if (totalA2S > 0) {
-        currentsA[size] = currentA;
-        timesS[size++] = totalA2S / (currentA * currentA);
+        double timeS = totalA2S / (currentA * currentA);
+        if (size == 0 || !isSame(currentsA[size - 1], timesS[size - 1], currentA, timeS)) {
+          currentsA[size] = currentA;
+          timesS[size++] = timeS;
+        }
       } else {
         // Only the upper stretch counts where the data sheet is silent in between.
         size = 0;
@@ -52,6 +57,11 @@ record FuseLine(TimeCurve clearing, double minimumBreakingA, double breakingA) {
             TimeCurve.of(Arrays.copyOf(currentsA, size), Arrays.copyOf(timesS, size)),
             minimumA,
             breakingA);
+  }
+
+  /** Both sides of a bend without a step are one point. */
+  private static boolean isSame(double oneA, double oneS, double otherA, double otherS) {
+    return otherA <= oneA * (1 + SAME) && Math.abs(otherS - oneS) <= oneS * SAME;
   }
 
   /** I²t let through in a loop without inductance; 0 if it is not cleared or not known. */

@@ -50,12 +50,7 @@ final class PartStage {
     List<Check> checks = new ArrayList<>();
     for (CircuitSupply supply : supplies) {
       FaultCurrent highest = supply.faults().highest().orElseThrow();
-      FaultRange faults =
-          new FaultRange(
-              highest,
-              highest,
-              supply.faults().capacitors(),
-              supply.faults().longestTimeConstant().map(Kind.TIME::siValueOf).orElse(null));
+      FaultRange faults = supply.between(highest, highest);
       FuseDuty duty =
           duty(faults)
               .clearWithin(circuit.faultClearedWithin())

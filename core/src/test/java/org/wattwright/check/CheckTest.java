@@ -307,6 +307,20 @@ class CheckTest {
         .withMessage("answeredBy");
   }
 
+  @Test
+  void saysWhichShareOfItsLimitIsUsed() {
+    Figure three = Figure.ofSi(3, VOLT);
+    Figure four = Figure.ofSi(4, VOLT);
+    assertThat(voltage().atMost(three, four).use()).contains(0.75);
+    assertThat(voltage().atLeast(three, four).use()).contains(4.0 / 3);
+    assertThat(voltage().holds(true).use()).isEmpty();
+    assertThat(voltage().notChecked(three, "limit").use()).isEmpty();
+    Figure warm = Figure.ofSi(300, CELSIUS);
+    assertThat(voltage().atMost(warm, warm).use()).isEmpty();
+    Figure none = Figure.ofSi(0, VOLT);
+    assertThat(voltage().atMost(none, none).use()).isEmpty();
+  }
+
   private static void rejects(ThrowingCallable call, String message) {
     assertThatExceptionOfType(InvalidInputException.class).isThrownBy(call).withMessage(message);
   }

@@ -330,6 +330,41 @@ class CircuitDesignerTest {
   }
 
   @Test
+  void judgesAFuseByItsSupplyEvenIfTheDeviceLimitsItsCurrent() {
+    Circuit charger =
+        Circuit.of("charger", CircuitRole.CHARGER)
+            .continuousCurrent(amperes(20))
+            .length(metres(2))
+            .installation(Installation.freeAir(celsius(45)))
+            .currentLimitedTo(amperes(25), "charger")
+            .build();
+    DesignedCircuit found = one(CircuitParts.designer(List.of(charger)));
+    assertThat(check(found.checks(), "fuse.breaking-capacity").actual().orElseThrow())
+        .hasToString("6.72 kA");
+    assertThat(check(found.checks(), "fuse.voltage").outcome()).isEqualTo(Outcome.PASS);
+  }
+
+  @Test
+  void cautionsAFuseThatAPeakOfNormalOperationMayMelt() {
+    Circuit peaky =
+        Circuit.of("peaky", CircuitRole.HEATER)
+            .continuousCurrent(amperes(30))
+            .highestOperatingCurrent(amperes(90))
+            .length(metres(2))
+            .installation(Installation.freeAir(celsius(45)))
+            .build();
+    DesignedCircuit small =
+        one(CircuitParts.designer(List.of(peaky)).fuses(List.of(CircuitParts.fuses().get(2))));
+    Check caution = check(small.checks(), "protection.fuse-in-operation");
+    assertThat(caution.outcome()).isEqualTo(Outcome.CAUTION);
+    assertThat(caution.note()).startsWith("the fastest link melts after ");
+    DesignedCircuit large =
+        one(CircuitParts.designer(List.of(peaky)).fuses(List.of(CircuitParts.fuses().get(3))));
+    assertThat(check(large.checks(), "protection.fuse-in-operation").outcome())
+        .isEqualTo(Outcome.PASS);
+  }
+
+  @Test
   void listsCircuitsThatLackDataAndThoseBehindThem() {
     Circuit bare = Circuit.of("box", CircuitRole.AUXILIARY).build();
     Circuit behind = CircuitParts.heater(bare).build();

@@ -97,7 +97,18 @@ class FaultSourceTest {
     FaultRange range = FaultSource.of(FaultParts.pack(1, silent)).range(CABLE, CABLE);
     assertThat(range.highest()).isEmpty();
     assertThat(range.highestCurrent()).isEmpty();
-    assertThat(range.missing()).contains("cell.ohmicResistance");
+    assertThat(range.missing()).containsExactly("cell.ohmicResistance");
+    assertThat(range.longestTimeConstant()).isEmpty();
+    FuseDuty duty =
+        FuseDuty.of(range)
+            .highestVoltage(volts(403.2))
+            .continuousCurrent(org.wattwright.units.Measures.amperes(10))
+            .air(celsius(25))
+            .build();
+    assertThat(FaultParts.fuse().build().checks(duty))
+        .filteredOn(check -> check.missing().contains("cell.ohmicResistance"))
+        .extracting(org.wattwright.check.Check::code)
+        .containsExactly("fuse.time-constant", "fuse.breaking-capacity");
   }
 
   @Test
