@@ -87,6 +87,9 @@ final class SteadyKernel {
           return Double.POSITIVE_INFINITY;
         }
         next = (low + high) / 2;
+        if (!(next > low && next < high)) {
+          return high;
+        }
       }
       x = next;
     }

@@ -22,7 +22,7 @@ import org.wattwright.voltage.OperatingConditions;
 import org.wattwright.voltage.WindowReview;
 
 /**
- * One vehicle with everything in it: pack, devices, conditions, masses.
+ * One vehicle with everything in it: pack, devices, conditions, masses, circuits.
  *
  * <p>{@link #review()} runs every check once, worst first; {@link #openItems()} says who must still
  * answer what.
@@ -51,6 +51,7 @@ public final class Conversion {
   private final WindowReview windows;
   private final @Nullable VehicleReview masses;
   private final boolean kerbOnly;
+  private final @Nullable Circuits circuits;
 
   private Conversion(Builder builder) {
     title = builder.title;
@@ -63,6 +64,7 @@ public final class Conversion {
     windows = WindowReview.of(pack, devices, conditions);
     masses = builder.vehicleReview();
     kerbOnly = builder.loadCases.isEmpty();
+    circuits = builder.circuits;
   }
 
   /**
@@ -89,6 +91,7 @@ public final class Conversion {
     private List<LoadCase> loadCases = List.of();
     private AxleLimits axleLimits = AxleLimits.builder().build();
     private Chassis chassis = Chassis.unknown();
+    private @Nullable Circuits circuits;
 
     Builder(String title) {
       this.title = title;
@@ -206,6 +209,18 @@ public final class Conversion {
       return this;
     }
 
+    /**
+     * Cables, fuses, contactors, pre-charge, isolation. Without them nothing is checked and nothing
+     * is claimed about any circuit.
+     *
+     * @param value the circuits with their parts
+     * @return this builder
+     */
+    public Builder circuits(Circuits value) {
+      circuits = Objects.requireNonNull(value, "circuits");
+      return this;
+    }
+
     private @Nullable VehicleReview vehicleReview() {
       return masses == null
           ? null
@@ -306,6 +321,15 @@ public final class Conversion {
   }
 
   /**
+   * The circuits with their parts and what protects people.
+   *
+   * @return empty if none were given; the calculation sheet then says so
+   */
+  public Optional<Circuits> circuits() {
+    return Optional.ofNullable(circuits);
+  }
+
+  /**
    * Every check, once, worst first.
    *
    * @return an immutable list
@@ -313,6 +337,7 @@ public final class Conversion {
   public List<Check> review() {
     List<Check> checks = new ArrayList<>(windows.checks());
     checks.addAll(massChecks());
+    circuits().ifPresent(all -> checks.addAll(all.checks()));
     checks.addAll(requirements);
     return Checks.bySeverity(checks);
   }
@@ -347,8 +372,8 @@ public final class Conversion {
   }
 
   /**
-   * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, checks and
-   * open items.
+   * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, circuits,
+   * isolation, checks and open items.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */
@@ -356,16 +381,18 @@ public final class Conversion {
     SheetSections sections = SheetSections.of(this);
     String subtitle =
         String.join(" – ", List.of(customer, vehicle).stream().filter(t -> !t.isEmpty()).toList());
-    return new CalculationSheet(
-        title,
-        subtitle,
-        List.of(
-            SheetSections.cautions(),
-            sections.pack(),
-            sections.windows(),
-            sections.masses(),
-            sections.checks(),
-            sections.openItems()));
+    List<Section> all =
+        new ArrayList<>(
+            List.of(
+                SheetSections.cautions(),
+                sections.pack(),
+                sections.windows(),
+                sections.masses(),
+                sections.circuits()));
+    sections.isolation().ifPresent(all::add);
+    all.add(sections.checks());
+    all.add(sections.openItems());
+    return new CalculationSheet(title, subtitle, all);
   }
 
   /**

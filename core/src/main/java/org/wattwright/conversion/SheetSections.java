@@ -3,6 +3,7 @@ package org.wattwright.conversion;
 import static org.wattwright.units.Measures.format;
 
 import java.util.List;
+import java.util.Optional;
 import org.wattwright.battery.CellProperty;
 import org.wattwright.battery.Pack;
 import org.wattwright.check.OpenItem;
@@ -25,15 +26,16 @@ import org.wattwright.voltage.WindowReview;
 public final class SheetSections {
   private static final List<String> CAUTIONS =
       List.of(
-          "High voltage kills. A pack above 60 V DC (voltage class B of ISO 6469-3) is dangerous to touch, "
-              + "cannot be switched off inside, and keeps its energy when the vehicle is wrecked. Only people "
-              + "who are trained and authorised for it work on one.",
-          "A wrong mass, brake, cable or fuse figure hurts people too. Check the inputs against the parts in "
-              + "front of you: a result is no better than the basis printed beside it.",
-          "This sheet supports local codes, approval rules and the judgement of a licensed engineer. It "
-              + "replaces none of them, and nothing is built or driven on its strength alone.",
-          "NOT CHECKED means that an input is missing and nothing is claimed. CAUTION means close to a limit, "
-              + "or resting on an estimate.");
+          "High voltage kills. A pack above 60 V DC (voltage class B of ISO 6469-3) is dangerous to"
+              + " touch, cannot be switched off inside, and keeps its energy when the vehicle is"
+              + " wrecked. Only people who are trained and authorised for it work on one.",
+          "A wrong mass, brake, cable or fuse figure hurts people too. Check the inputs against the"
+              + " parts in front of you: a result is no better than the basis printed beside it.",
+          "This sheet supports local codes, approval rules and the judgement of a licensed"
+              + " engineer. It replaces none of them, and nothing is built or driven on its"
+              + " strength alone.",
+          "NOT CHECKED means that an input is missing and nothing is claimed. CAUTION means close"
+              + " to a limit, or resting on an estimate.");
 
   private final Conversion conversion;
 
@@ -140,6 +142,28 @@ public final class SheetSections {
    */
   public Section masses() {
     return conversion.masses().map(MassSection::of).orElseGet(MassSection::missing);
+  }
+
+  /**
+   * The circuits with cable, fuse, contactor, faults and what deals with each current, the parts
+   * and the working.
+   *
+   * @return the section; it says so if no circuits were given
+   */
+  public Section circuits() {
+    return conversion
+        .circuits()
+        .map(all -> CircuitSection.of(all).withParts(CircuitSection.working(all)))
+        .orElseGet(CircuitSection::missing);
+  }
+
+  /**
+   * The isolation budget and the checks of discharge, bonding and faults through the chassis.
+   *
+   * @return the section; empty if no circuits were given
+   */
+  public Optional<Section> isolation() {
+    return conversion.circuits().map(ShockSection::of);
   }
 
   /**

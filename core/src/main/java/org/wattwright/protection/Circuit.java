@@ -107,7 +107,7 @@ public final class Circuit implements Serializable {
           "highestOperatingCurrent", circuit.operatingA, circuit.leastPeakA(), true);
     }
     if (circuit.trip != null) {
-      circuit.requireAbove("trip", circuit.trip.currentA(), circuit.operatingA(), false);
+      circuit.requireAbove("trip", circuit.trip.currentA(), circuit.operatingA(), true);
     }
     return circuit;
   }

@@ -2,9 +2,13 @@ package org.wattwright.examples;
 
 import java.util.List;
 import java.util.Optional;
+import org.wattwright.battery.Pack;
+import org.wattwright.conversion.Circuits;
 import org.wattwright.conversion.Conversion;
+import org.wattwright.examples.job.CircuitsInput;
 import org.wattwright.examples.job.JobInput;
 import org.wattwright.examples.job.Requirement;
+import org.wattwright.layout.Allocation;
 import org.wattwright.layout.Candidate;
 import org.wattwright.layout.Criterion;
 import org.wattwright.layout.PackSearch;
@@ -136,7 +140,30 @@ record Design(
     devices.forEach(builder::device);
     RequirementChecks.of(best, builder.build().pack(), job).forEach(builder::requirement);
     vehicle.ifPresent(design -> addVehicle(builder, design));
+    job.circuits()
+        .ifPresent(input -> builder.circuits(circuits(input, builder.build(), best, vehicle)));
     return new Chosen(best, links, builder.build(), vehicle);
+  }
+
+  /** The strings as they lie in the bays, without the resistance of their links. */
+  static Pack strings(Chosen chosen) {
+    return strings(chosen.candidate(), chosen.vehicle());
+  }
+
+  private static Pack strings(Candidate best, Optional<VehicleDesign> vehicle) {
+    return vehicle
+        .flatMap(design -> design.allocation().best())
+        .map(Allocation::pack)
+        .orElse(best.pack());
+  }
+
+  private static Circuits circuits(
+      CircuitsInput input, Conversion soFar, Candidate best, Optional<VehicleDesign> vehicle) {
+    return CircuitPlan.of(
+        input,
+        strings(best, vehicle),
+        soFar.devices(),
+        soFar.windows().envelope().fullUnderCharge());
   }
 
   private static void addVehicle(Conversion.Builder builder, VehicleDesign vehicle) {

@@ -13,7 +13,8 @@ import java.util.stream.Stream;
  * A job folder: {@code job.csv}, {@code cells.csv}, {@code ocv.csv}, {@code resistance.csv}, {@code
  * charge-current.csv}, {@code modules.csv}, {@code devices.csv}; and, all or none of them, {@code
  * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
- * {@code seats.csv}. Other files are left alone.
+ * {@code seats.csv}; and, all or none of them, the files about the circuits. Other files are left
+ * alone.
  */
 public final class JobFolder {
   private static final List<String> FILES =
@@ -59,6 +60,7 @@ public final class JobFolder {
         modules,
         devices,
         weighed(folder, modules, devices),
+        circuits(folder),
         stated(values));
   }
 
@@ -77,6 +79,22 @@ public final class JobFolder {
               + String.join(", ", missing));
     }
     return Optional.of(VehicleFiles.read(folder, modules, devices));
+  }
+
+  /** A job may leave the circuits out; half-stated ones are a mistake. */
+  private static Optional<CircuitsInput> circuits(Path folder) {
+    List<String> missing = missing(folder, ProtectionFiles.FILES);
+    if (missing.size() == ProtectionFiles.FILES.size()) {
+      return Optional.empty();
+    }
+    if (!missing.isEmpty()) {
+      throw JobFileException.of(
+          "job folder "
+              + folder
+              + " has files about circuits but lacks "
+              + String.join(", ", missing));
+    }
+    return Optional.of(ProtectionFiles.read(folder));
   }
 
   private static List<String> missing(Path folder, List<String> files) {

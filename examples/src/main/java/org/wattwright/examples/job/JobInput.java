@@ -17,6 +17,8 @@ import java.util.Optional;
  * @param devices devices on the traction circuit, at least one
  * @param weighed the vehicle as weighed and what changes in it; empty if the job is about the pack
  *     alone
+ * @param circuits the circuits, the parts to choose from and what protection rests on; empty if the
+ *     job leaves them out
  * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
@@ -28,6 +30,7 @@ public record JobInput(
     List<ModuleInput> modules,
     List<DeviceInput> devices,
     Optional<VehicleInput> weighed,
+    Optional<CircuitsInput> circuits,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -40,6 +43,7 @@ public record JobInput(
    * @param modules candidate module types
    * @param devices devices on the traction circuit
    * @param weighed the vehicle as weighed and what changes in it
+   * @param circuits the circuits and what protection rests on
    * @param statements every requirement of {@code job.csv}
    */
   public JobInput {

@@ -1,6 +1,8 @@
 package org.wattwright.examples.job;
 
 import org.wattwright.check.Basis;
+import org.wattwright.check.Given;
+import org.wattwright.check.Source;
 
 /**
  * One input as the job states it, for the list of inputs in the calculation sheet.
@@ -15,4 +17,15 @@ import org.wattwright.check.Basis;
  * @param origin where it stands
  */
 public record Statement(
-    String subject, String what, String value, Basis basis, String source, Origin origin) {}
+    String subject, String what, String value, Basis basis, String source, Origin origin) {
+  /** A value read from this statement, with what it rests on. */
+  <T> Given<T> given(T read) {
+    Source from =
+        switch (basis) {
+          case MEASURED -> Source.measurement(source);
+          case DATA_SHEET -> Source.dataSheet(source);
+          case ESTIMATED -> Source.commonPractice(source);
+        };
+    return new Given<>(read, basis, from);
+  }
+}

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.wattwright.check.Given;
-import org.wattwright.check.Source;
 import org.wattwright.units.Kind;
 import org.wattwright.vehicle.Axle;
 import org.wattwright.vehicle.Tyre;
@@ -147,16 +146,6 @@ final class VehicleFiles {
   }
 
   private <T> Optional<Given<T>> given(String key, Function<Field, T> reader) {
-    return values.optional(key).map(f -> given(reader.apply(f), values.statement(key)));
-  }
-
-  private static <T> Given<T> given(T value, Statement statement) {
-    Source source =
-        switch (statement.basis()) {
-          case MEASURED -> Source.measurement(statement.source());
-          case DATA_SHEET -> Source.dataSheet(statement.source());
-          case ESTIMATED -> Source.commonPractice(statement.source());
-        };
-    return new Given<>(value, statement.basis(), source);
+    return values.optional(key).map(f -> values.statement(key).given(reader.apply(f)));
   }
 }

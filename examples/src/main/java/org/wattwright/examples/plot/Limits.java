@@ -9,38 +9,48 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Limit lines and marked points of an x-y plot, with labels that look for room. */
-record Limits(List<Mark> horizontal, List<Mark> vertical, List<Mark> points) {
+record Limits(List<Mark> horizontal, List<Mark> vertical, List<Mark> points, List<Band> bands) {
   /** Fractions of the axis at which the label of a line may stand, best first. */
   private static final double[] ALONG = {0.01, 0.99, 0.5, 0.25, 0.75, 0.12, 0.88, 0.37, 0.63};
 
   private static final double[] DISTANCES = {7, 16, 28, 44, 64};
   private static final double RADIUS = 4.5;
 
-  static final Limits NONE = new Limits(List.of(), List.of(), List.of());
+  static final Limits NONE = new Limits(List.of(), List.of(), List.of(), List.of());
+
+  /** A stretch of the horizontal axis. */
+  record Band(String label, double from, double to) {}
 
   /** A labelled value or point; a line uses one of its coordinates. */
   record Mark(String label, Point point) {}
 
   Limits withHorizontal(String label, double y) {
-    return new Limits(longer(horizontal, new Mark(label, new Point(0, y))), vertical, points);
+    return new Limits(
+        longer(horizontal, new Mark(label, new Point(0, y))), vertical, points, bands);
   }
 
   Limits withVertical(String label, double x) {
-    return new Limits(horizontal, longer(vertical, new Mark(label, new Point(x, 0))), points);
+    return new Limits(
+        horizontal, longer(vertical, new Mark(label, new Point(x, 0))), points, bands);
   }
 
   Limits withPoint(String label, Point point) {
-    return new Limits(horizontal, vertical, longer(points, new Mark(label, point)));
+    return new Limits(horizontal, vertical, longer(points, new Mark(label, point)), bands);
   }
 
-  private static List<Mark> longer(List<Mark> marks, Mark mark) {
-    List<Mark> all = new ArrayList<>(marks);
+  Limits withBand(String label, double from, double to) {
+    return new Limits(horizontal, vertical, points, longer(bands, new Band(label, from, to)));
+  }
+
+  private static <T> List<T> longer(List<T> marks, T mark) {
+    List<T> all = new ArrayList<>(marks);
     all.add(mark);
     return List.copyOf(all);
   }
 
   void paint(Canvas canvas, LabelPlacer placer) {
     Rectangle2D area = canvas.area();
+    bands.forEach(band -> band(canvas, placer, band));
     for (Mark mark : horizontal) {
       double y = canvas.y(mark.point().y());
       line(canvas, placer, new Line2D.Double(area.getMinX(), y, area.getMaxX(), y));
@@ -53,6 +63,18 @@ record Limits(List<Mark> horizontal, List<Mark> vertical, List<Mark> points) {
     points.forEach(mark -> label(canvas, placer, mark, around(canvas, mark)));
     horizontal.forEach(mark -> label(canvas, placer, mark, alongHorizontal(canvas, mark)));
     vertical.forEach(mark -> label(canvas, placer, mark, alongVertical(canvas, mark)));
+  }
+
+  /** Hatched, so that it also shows in grey. */
+  private static void band(Canvas canvas, LabelPlacer placer, Band band) {
+    double left = canvas.x(band.from());
+    double right = Math.max(canvas.x(band.to()), left + 2);
+    Rectangle2D area = canvas.area();
+    Rectangle2D box = new Rectangle2D.Double(left, area.getMinY(), right - left, area.getHeight());
+    canvas.graphics().setPaint(PlotStyle.GAP);
+    canvas.graphics().fill(box);
+    Mark mark = new Mark(band.label(), new Point(band.to(), 0));
+    label(canvas, placer, mark, alongVertical(canvas, mark));
   }
 
   private static void line(Canvas canvas, LabelPlacer placer, Line2D line) {

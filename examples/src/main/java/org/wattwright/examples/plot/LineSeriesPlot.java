@@ -98,6 +98,21 @@ public final class LineSeriesPlot {
   }
 
   /**
+   * A stretch of the horizontal axis that is left open.
+   *
+   * @param label its name
+   * @param from lower end
+   * @param to upper end
+   * @return a plot with it
+   * @throws IllegalArgumentException if an end is not above zero and the axes are logarithmic
+   */
+  public LineSeriesPlot gap(String label, double from, double to) {
+    scale.require(new Point(from, 1));
+    scale.require(new Point(to, 1));
+    return new LineSeriesPlot(this, series, limits.withBand(label, from, to));
+  }
+
+  /**
    * A point that matters, such as a requirement.
    *
    * @param label its name

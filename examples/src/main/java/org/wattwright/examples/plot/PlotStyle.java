@@ -34,6 +34,7 @@ final class PlotStyle {
   static final Color SOFT = new Color(0x5a626b);
   static final Color GRID = new Color(0xdde1e5);
   static final Color LIMIT = new Color(0x8a1f17);
+  static final Color GAP = new Color(0x8a, 0x1f, 0x17, 50);
   static final Color BEHIND_TEXT = new Color(255, 255, 255, 215);
   static final Stroke THIN = new BasicStroke(0.8f);
   static final Stroke OUTLINE = new BasicStroke(1.3f);
