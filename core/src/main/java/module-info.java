@@ -20,4 +20,5 @@ module org.wattwright.core {
   exports org.wattwright.voltage;
   exports org.wattwright.layout;
   exports org.wattwright.protection;
+  exports org.wattwright.drive;
 }
