@@ -33,11 +33,12 @@ final class CycleDriver {
     int steps = cycle.steps();
     for (int i = 0; i < steps; i++) {
       double stepS = cycle.timeS(i + 1) - cycle.timeS(i);
+      double chargeBeforeC = kernel.chargeC;
       double socBefore = kernel.soc;
       double distanceBeforeM = kernel.distanceM;
       speedMs = kernel.step(speedMs, cycle.speedMs(i + 1), stepS);
       if (i < currentsA.length) {
-        currentsA[i] = kernel.meanA;
+        currentsA[i] = (kernel.chargeC - chargeBeforeC) / stepS;
       }
       note(cycle.speedMs(i + 1) - speedMs, stepS);
       if (kernel.soc <= reserve) {

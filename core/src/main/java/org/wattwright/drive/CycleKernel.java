@@ -6,14 +6,18 @@ import java.util.Map;
 /**
  * Drives a vehicle along a trace, step by step between its points, and keeps the books.
  *
- * <p>Within a step acceleration is constant; power is integrated by the two-point rule of Gauss,
- * whose error falls with the fourth power of the step. Where the vehicle cannot give the force that
- * the trace asks for, it gives what it can and falls behind. Not thread-safe; one for each run.
+ * <p>Within a step acceleration is constant. It is taken in pieces of at most a second that end
+ * where the law of power bends: where regeneration begins to fade, and where driving turns into
+ * braking. Power is integrated by the two-point rule of Gauss, whose error falls with the fourth
+ * power of the step. Where the vehicle cannot give the force that the trace asks for, it gives what
+ * it can and falls behind. Not thread-safe; one for each run.
  */
 final class CycleKernel {
   private static final double FIRST_NODE = 0.5 - Math.sqrt(3) / 6;
   private static final double SECOND_NODE = 0.5 + Math.sqrt(3) / 6;
   private static final int PREDICTIONS = 3;
+  private static final double LONGEST_S = 1;
+  private static final double SHORTEST_S = 1e-6;
 
   private final DriveModel model;
   private final double cosine;
@@ -83,13 +87,55 @@ final class CycleKernel {
       heldBackBy = DriveLimit.MOTOR_SPEED;
     }
     double accelerationMs2 = (targetMs - fromMs) / stepS;
-    if (!integrate(fromMs, accelerationMs2, stepS, gear, true)) {
-      return heldBack(fromMs, accelerationMs2, stepS);
+    double doneS = 0;
+    double speedMs = fromMs;
+    while (doneS < stepS) {
+      double pieceS = pieceS(speedMs, accelerationMs2, stepS - doneS, gear);
+      if (!integrate(speedMs, accelerationMs2, pieceS, gear, true)) {
+        return heldBack(speedMs, accelerationMs2, stepS - doneS);
+      }
+      doneS += pieceS;
+      speedMs = fromMs + accelerationMs2 * doneS;
     }
     return targetMs;
   }
 
-  private double heldBack(double fromMs, double wantedMs2, double stepS) {
+  /** The time to the next point where the law of power bends, at most a second. */
+  private double pieceS(double speedMs, double accelerationMs2, double leftS, int gear) {
+    double pieceS = leftS > LONGEST_S * (1 + 1e-9) ? LONGEST_S : leftS;
+    if (accelerationMs2 >= 0) {
+      return pieceS;
+    }
+    pieceS = earlier((model.regeneration.fadeFromMs() - speedMs) / accelerationMs2, pieceS);
+    pieceS = earlier((model.regeneration.fadeToMs() - speedMs) / accelerationMs2, pieceS);
+    double inertiaN = model.inertiaKg[gear] * accelerationMs2;
+    double startN = resistanceN(speedMs) + inertiaN;
+    double endN = resistanceN(speedMs + accelerationMs2 * pieceS) + inertiaN;
+    if (startN * endN < 0) {
+      double changeS = pieceS * startN / (startN - endN);
+      double thereN = resistanceN(speedMs + accelerationMs2 * changeS) + inertiaN;
+      pieceS = earlier(changeS * startN / (startN - thereN), pieceS);
+    }
+    return pieceS;
+  }
+
+  private static double earlier(double bendS, double pieceS) {
+    return bendS > SHORTEST_S && bendS < pieceS - SHORTEST_S ? bendS : pieceS;
+  }
+
+  /** The rest of a step with what force there is, in pieces of a second at most. */
+  private double heldBack(double fromMs, double wantedMs2, double restS) {
+    double speedMs = fromMs;
+    double doneS = 0;
+    while (doneS < restS) {
+      double pieceS = Math.min(restS - doneS, LONGEST_S);
+      speedMs = weakly(speedMs, wantedMs2, pieceS);
+      doneS += pieceS;
+    }
+    return speedMs;
+  }
+
+  private double weakly(double fromMs, double wantedMs2, double stepS) {
     int gear = model.strongestGear(fromMs, soc);
     double givenMs2 = wantedMs2;
     for (int i = 0; i < PREDICTIONS; i++) {
@@ -99,7 +145,7 @@ final class CycleKernel {
     }
     // Where the force does not even hold it on the slope, the brakes do.
     givenMs2 = Math.max(givenMs2, -fromMs / stepS);
-    followed = followed && givenMs2 >= wantedMs2;
+    followed &= givenMs2 >= wantedMs2;
     double reachedMs = fromMs + givenMs2 * stepS;
     heldBackBy = model.limitAt(Math.max(0, (fromMs + reachedMs) / 2), soc, gear);
     integrate(fromMs, givenMs2, stepS, gear, false);

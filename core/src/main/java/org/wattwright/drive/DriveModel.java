@@ -187,7 +187,7 @@ final class DriveModel {
   /** What a slightly greater force would run into. */
   DriveLimit limitAt(double speedMs, double soc, int gear) {
     double radPerS = speedMs * radPerM[gear];
-    if (radPerS >= motor.maximumRadPerS()) {
+    if (radPerS * ROUNDING >= motor.maximumRadPerS()) {
       return DriveLimit.MOTOR_SPEED;
     }
     double torqueNm = mostNm(radPerS, soc, gear);

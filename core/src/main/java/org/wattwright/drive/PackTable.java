@@ -56,6 +56,10 @@ final class PackTable {
     return new PackTable(blended, capacityC + share * (other.capacityC - capacityC));
   }
 
+  PackTable withCapacityTimes(double factor) {
+    return new PackTable(rows, capacityC * factor);
+  }
+
   double capacityC() {
     return capacityC;
   }

@@ -108,6 +108,14 @@ public final class Regeneration implements Serializable {
     return share * Math.min(1, Math.max(0, (speedMs - fadeToMs) / (fadeFromMs - fadeToMs)));
   }
 
+  double fadeFromMs() {
+    return fadeFromMs;
+  }
+
+  double fadeToMs() {
+    return fadeToMs;
+  }
+
   double mostN() {
     return mostN;
   }

@@ -45,6 +45,11 @@ public record Traction(Stance stance, Axle driven, double adhesion) implements S
     return new Traction(stance, driven, adhesion);
   }
 
+  /** The same grip with another stance. */
+  Traction standing(Stance other) {
+    return new Traction(other, driven, adhesion);
+  }
+
   /** Force for each kilogram at which the driven tyres slip, with the load shift of it. */
   double drivingMs2() {
     return Kind.ACCELERATION.siValueOf(stance.tractionLimit(driven, adhesion));
