@@ -21,4 +21,5 @@ module org.wattwright.core {
   exports org.wattwright.voltage;
   exports org.wattwright.layout;
   exports org.wattwright.protection;
+  exports org.wattwright.drive;
 }
