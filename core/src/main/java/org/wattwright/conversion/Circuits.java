@@ -133,10 +133,7 @@ public final class Circuits {
   /** Isolation alone. */
   List<Check> isolationChecks() {
     return isolation == null
-        ? List.of(
-            Check.named("isolation.resistance", "isolation of the traction circuit")
-                .safety()
-                .notChecked("Circuits.isolation"))
+        ? List.of(IsolationBudget.unknown("Circuits.isolation"))
         : isolation.checks();
   }
 

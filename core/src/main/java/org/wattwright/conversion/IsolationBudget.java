@@ -8,6 +8,7 @@ import javax.measure.quantity.ElectricCapacitance;
 import javax.measure.quantity.ElectricPotential;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
+import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 import org.wattwright.protection.IsolationLeaks;
 import org.wattwright.protection.IsolationRule;
@@ -162,12 +163,17 @@ public final class IsolationBudget {
    */
   public List<Check> checks() {
     if (entries.isEmpty()) {
-      return List.of(
-          Check.named("isolation.resistance", "isolation of the traction circuit")
-              .safety()
-              .notChecked("isolation resistance of the devices"));
+      return List.of(unknown("isolation resistance of the devices"));
     }
     return List.of(together().check(working, rule), capacitors().check(working));
+  }
+
+  /** For a traction circuit of whose isolation something is missing. */
+  static Check unknown(String missing) {
+    return Check.named("isolation.resistance", "isolation of the traction circuit")
+        .source(Source.standard("UN R100", "para 5.1.3.1, 5.1.3.2"))
+        .safety()
+        .notChecked(missing);
   }
 
   /**

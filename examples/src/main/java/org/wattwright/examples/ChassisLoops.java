@@ -22,12 +22,10 @@ final class ChassisLoops {
   private static final String BOX = "contactor and fuse box";
 
   private final List<Fuse> links;
-  private final CircuitDesign design;
   private final Quantity<ElectricResistance> bond;
   private int nextLink;
 
   private ChassisLoops(CircuitDesign design, Quantity<ElectricResistance> bond) {
-    this.design = design;
     this.bond = bond;
     this.links = fuses(design, CircuitRole.INTER_BAY_LINK);
   }

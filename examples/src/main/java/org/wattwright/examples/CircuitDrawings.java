@@ -130,8 +130,8 @@ final class CircuitDrawings {
     for (Course course :
         List.of(
             new Course("nominal", result.nominal()),
-            new Course("slowest: capacitors and resistor high", slowest),
-            new Course("quickest: both low", result.quickest()))) {
+            new Course("slowest within tolerances", slowest),
+            new Course("quickest within tolerances", result.quickest()))) {
       voltage = voltage.series(Series.of(course.name(), course.voltages(endS)));
       current = current.series(Series.of(course.name(), course.currents(endS)));
     }

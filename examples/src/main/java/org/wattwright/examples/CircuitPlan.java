@@ -8,6 +8,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import org.wattwright.battery.Pack;
 import org.wattwright.check.Check;
+import org.wattwright.check.Source;
 import org.wattwright.conductor.ConductorSize;
 import org.wattwright.conductor.FaultDuty;
 import org.wattwright.conductor.StrandClass;
@@ -140,6 +141,7 @@ final class CircuitPlan {
               .orElseGet(
                   () ->
                       Check.named("bonding.resistance", device.name() + " to chassis")
+                          .source(Source.standard("UN R100", "para 5.1.2.2"))
                           .safety()
                           .notChecked("bond to chassis of " + device.name())));
     }
@@ -167,6 +169,7 @@ final class CircuitPlan {
   private static List<Check> loopsUnknown() {
     return List.of(
         Check.named("isolation.two-faults", "two faults in different boxes")
+            .source(Source.commonPractice("a fuse in each loop that two faults can close"))
             .safety()
             .notChecked("bond between bays"));
   }

@@ -10,7 +10,6 @@ import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Paragraph;
 import org.wattwright.conversion.Section;
 import org.wattwright.conversion.SheetSections;
-import org.wattwright.examples.job.Statement;
 import org.wattwright.protection.DesignedCircuit;
 import org.wattwright.protection.PrechargeResult;
 import org.wattwright.units.Kind;
@@ -19,7 +18,7 @@ import org.wattwright.units.Kind;
 final class CircuitSections {
   private CircuitSections() {}
 
-  static List<Section> of(Design design, Design.Chosen chosen) {
+  static List<Section> of(Design.Chosen chosen) {
     Optional<Circuits> circuits = chosen.conversion().circuits();
     if (circuits.isEmpty()) {
       return List.of();
@@ -97,19 +96,5 @@ final class CircuitSections {
 
   private static String time(Optional<javax.measure.Quantity<javax.measure.quantity.Time>> time) {
     return time.map(t -> format(t, Kind.TIME)).orElse("never");
-  }
-
-  /** What protection rests on, for the list of inputs. */
-  static Section inputs(List<Statement> statements) {
-    DataTable table = DataTable.of("", "What", ">Value", "Basis", "Source");
-    for (Statement statement : statements) {
-      table =
-          table.row(
-              statement.what(),
-              statement.value(),
-              statement.basis().toString(),
-              statement.source());
-    }
-    return Section.of("What protection rests on").with(table);
   }
 }

@@ -7,6 +7,8 @@ import org.wattwright.check.Figure;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.CellInput;
+import org.wattwright.examples.job.CircuitInput;
+import org.wattwright.examples.job.CircuitsInput;
 import org.wattwright.examples.job.DeviceInput;
 import org.wattwright.examples.job.JobInput;
 import org.wattwright.examples.job.ModuleInput;
@@ -26,12 +28,31 @@ final class InputSection {
                 Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
                 Section.of("Candidate modules").with(modules(job.modules())),
                 Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
+    Section whole =
+        job.circuits().map(circuits -> section.withParts(circuits(circuits))).orElse(section);
     return job.weighed()
         .map(
-            w ->
-                section.withParts(
-                    Section.of("Vehicle as weighed").with(statements(w.statements()))))
-        .orElse(section);
+            w -> whole.withParts(Section.of("Vehicle as weighed").with(statements(w.statements()))))
+        .orElse(whole);
+  }
+
+  private static Section circuits(CircuitsInput input) {
+    DataTable table =
+        DataTable.of(
+            "", "Circuit", "Role", "Fed from", ">Length out", ">Back", "Laid", "Basis", "Source");
+    for (CircuitInput circuit : input.circuits()) {
+      table =
+          table.row(
+              circuit.name(),
+              circuit.role().toString(),
+              circuit.feed().from().or(() -> circuit.feed().supply()).orElse(NOT_STATED),
+              text(circuit.route().out()),
+              text(circuit.route().back()),
+              circuit.route().installation().map(Object::toString).orElse(NOT_STATED),
+              circuit.basis().toString(),
+              circuit.source());
+    }
+    return Section.of("Circuits as stated").with(table, statements(input.statements()));
   }
 
   private static DataTable statements(List<Statement> statements) {

@@ -22,17 +22,24 @@ final class CatalogueFiles {
 
   /** What a cable is insulated with. */
   private enum Insulation {
-    CROSS_LINKED("cross-linked", InsulationMaterial.XLPE),
-    PVC("PVC", InsulationMaterial.PVC),
-    RUBBER("ethylene rubber", InsulationMaterial.EPR),
-    SILICONE("silicone", InsulationMaterial.SILICONE);
+    CROSS_LINKED("cross-linked"),
+    PVC("PVC"),
+    RUBBER("ethylene rubber"),
+    SILICONE("silicone");
 
     private final String label;
-    private final InsulationMaterial material;
 
-    Insulation(String label, InsulationMaterial material) {
+    Insulation(String label) {
       this.label = label;
-      this.material = material;
+    }
+
+    InsulationMaterial material() {
+      return switch (this) {
+        case CROSS_LINKED -> InsulationMaterial.XLPE;
+        case PVC -> InsulationMaterial.PVC;
+        case RUBBER -> InsulationMaterial.EPR;
+        case SILICONE -> InsulationMaterial.SILICONE;
+      };
     }
 
     @Override
@@ -60,7 +67,7 @@ final class CatalogueFiles {
             () ->
                 dimensions(
                         row,
-                        Cable.of(name, ConductorSize.metric(area, strands), insulation.material))
+                        Cable.of(name, ConductorSize.metric(area, strands), insulation.material()))
                     .build());
   }
 

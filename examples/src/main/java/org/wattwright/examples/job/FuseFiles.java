@@ -34,15 +34,19 @@ final class FuseFiles {
 
   /** How a fuse carries less in warm air. */
   private enum Derating {
-    SEMICONDUCTOR("semiconductor", AmbientDerating.squareRoot(celsius(130), celsius(30))),
-    GENERAL("general", AmbientDerating.linear(percentPerKelvin(0.5), celsius(40)));
+    SEMICONDUCTOR("semiconductor"),
+    GENERAL("general");
 
     private final String label;
-    private final AmbientDerating law;
 
-    Derating(String label, AmbientDerating law) {
+    Derating(String label) {
       this.label = label;
-      this.law = law;
+    }
+
+    AmbientDerating law() {
+      return this == SEMICONDUCTOR
+          ? AmbientDerating.squareRoot(celsius(130), celsius(30))
+          : AmbientDerating.linear(percentPerKelvin(0.5), celsius(40));
     }
 
     @Override
@@ -92,7 +96,7 @@ final class FuseFiles {
         row.origin().locate(() -> Fuse.of(name, row.field("rated current").positive(Kind.CURRENT)));
     addRatings(row, fuse);
     addEnergies(row, fuse);
-    row.optional("derating").ifPresent(f -> fuse.ambientDerating(f.choice(Derating.class).law));
+    row.optional("derating").ifPresent(f -> fuse.ambientDerating(f.choice(Derating.class).law()));
     row.optional("cyclic factor").ifPresent(f -> fuse.cyclicFactor(f.share()));
     row.optional("mass").ifPresent(f -> fuse.mass(f.positive(Kind.MASS)));
     row.optional("price").ifPresent(f -> fuse.price(f.price()));
