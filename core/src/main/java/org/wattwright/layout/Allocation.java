@@ -1,6 +1,7 @@
 package org.wattwright.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
 import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
+import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 import org.wattwright.units.ResistancePerLength;
 import org.wattwright.units.WorkshopUnits;
@@ -39,7 +41,7 @@ public final class Allocation {
   Allocation(AllocationSpec spec, Leaf leaf) {
     this.spec = spec;
     this.leaf = leaf;
-    this.tables = new BayTables(spec, spec.options().get(leaf.option()), BayTables.NO_LIMITS);
+    this.tables = BayTables.of(spec, spec.options().get(leaf.option()), BayTables.NO_LIMITS);
   }
 
   AllocationSpec spec() {
@@ -50,31 +52,42 @@ public final class Allocation {
     return tables;
   }
 
-  /** Units in each bay. */
-  int[] units() {
+  /** Entry of each bay in the tables. */
+  int[] entries() {
     return leaf.counts().clone();
   }
 
-  /** Modules in each bay. */
-  int[] modules() {
-    int[] modules = units();
-    for (int bay = 0; bay < modules.length; bay++) {
-      modules[bay] *= tables.unit();
-    }
-    return modules;
+  /** Modules of each type in each bay. */
+  int[][] modules() {
+    return tables.modules(leaf.counts());
   }
 
   /**
-   * The module type.
+   * What each string holds in series, by type.
+   *
+   * @return heaviest module first, in which order each bay fills
+   */
+  public List<SeriesGroup> groups() {
+    return tables.option().groups();
+  }
+
+  /**
+   * The module type of a pack of one type; {@link #groups} has those of any pack.
    *
    * @return the module
+   * @throws InvalidInputException if the strings hold several types
    */
   public BatteryModule module() {
-    return tables.option().module();
+    if (tables.option().isMixed()) {
+      throw InvalidInputException.of(
+              "Allocation.module", "asked of a pack of one type", tables.option().toString())
+          .withHint("groups() has all types");
+    }
+    return tables.option().module(0);
   }
 
   /**
-   * Modules in series in each string.
+   * Modules in series in each string, of all types.
    *
    * @return ≥ 1
    */
@@ -101,15 +114,39 @@ public final class Allocation {
   }
 
   /**
-   * How many modules go into each bay.
+   * How many modules go into each bay, of all types.
    *
    * @return by name of the bay, in alphabetical order, bays left empty with 0
    */
   public Map<String, Integer> counts() {
-    int[] modules = modules();
+    return byBay(modules());
+  }
+
+  /**
+   * How many modules of one type go into each bay.
+   *
+   * @param module the type
+   * @return by name of the bay, in alphabetical order, bays without one with 0
+   */
+  public Map<String, Integer> counts(BatteryModule module) {
+    int[][] modules = modules();
+    int[] none = new int[spec.bays().size()];
+    for (int type = 0; type < modules.length; type++) {
+      if (!tables.option().module(type).equals(module)) {
+        modules[type] = none;
+      }
+    }
+    return byBay(modules);
+  }
+
+  private Map<String, Integer> byBay(int[][] modules) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    for (int bay = 0; bay < modules.length; bay++) {
-      counts.put(spec.bays().get(bay).name(), modules[bay]);
+    for (int bay = 0; bay < spec.bays().size(); bay++) {
+      int sum = 0;
+      for (int[] ofType : modules) {
+        sum += ofType[bay];
+      }
+      counts.put(spec.bays().get(bay).name(), sum);
     }
     return Collections.unmodifiableMap(counts);
   }
@@ -185,18 +222,30 @@ public final class Allocation {
    */
   public List<MassItem> items() {
     List<MassItem> items = new ArrayList<>();
-    int[] modules = modules();
-    double moduleKg = Kind.MASS.siValueOf(module().mass());
-    for (int bay = 0; bay < modules.length; bay++) {
-      if (modules[bay] > 0) {
-        Bay place = spec.bays().get(bay);
-        String name = modules[bay] + " × " + module().name() + ", " + place.name();
-        Quantity<Mass> mass = Kind.MASS.ofSi(modules[bay] * moduleKg);
-        items.add(MassItem.of(name, mass, place.middleOf(modules[bay])));
-        place.enclosure().ifPresent(items::add);
+    int[] entries = entries();
+    for (int bay = 0; bay < entries.length; bay++) {
+      if (entries[bay] > 0) {
+        addItems(items, spec.bays().get(bay), tables.modules(bay, entries[bay]));
+        spec.bays().get(bay).enclosure().ifPresent(items::add);
       }
     }
     return List.copyOf(items);
+  }
+
+  private void addItems(List<MassItem> items, Bay bay, int[] modules) {
+    int before = 0;
+    for (int type = 0; type < modules.length; type++) {
+      if (modules[type] > 0) {
+        SeriesGroup placed = new SeriesGroup(tables.option().module(type), modules[type]);
+        double moduleKg = Kind.MASS.siValueOf(placed.module().mass());
+        items.add(
+            MassItem.of(
+                placed + ", " + bay.name(),
+                Kind.MASS.ofSi(modules[type] * moduleKg),
+                bay.middleOf(before, modules[type])));
+        before += modules[type];
+      }
+    }
   }
 
   /**
@@ -273,7 +322,8 @@ public final class Allocation {
   public boolean equals(@Nullable Object other) {
     return other instanceof Allocation that
         && tables.option().equals(that.tables.option())
-        && counts().equals(that.counts());
+        && Arrays.equals(entries(), that.entries())
+        && counts().keySet().equals(that.counts().keySet());
   }
 
   @Override
@@ -282,20 +332,20 @@ public final class Allocation {
   }
 
   /**
-   * Pack, counts, front share.
+   * Pack, counts (by type where there are several), front share.
    *
    * @return for example {@code 10s1p flat: bonnet 4, boot 6; front share 0.497 in kerb}
    */
   @Override
   public String toString() {
     StringBuilder text = new StringBuilder(tables.option().toString());
-    String[] separator = {": "};
-    counts()
-        .forEach(
-            (bay, count) -> {
-              text.append(separator[0]).append(bay).append(' ').append(count);
-              separator[0] = ", ";
-            });
+    int[][] modules = modules();
+    for (int bay = 0; bay < spec.bays().size(); bay++) {
+      text.append(bay == 0 ? ": " : ", ").append(spec.bays().get(bay).name()).append(' ');
+      for (int type = 0; type < modules.length; type++) {
+        text.append(type == 0 ? "" : " + ").append(modules[type][bay]);
+      }
+    }
     LoadCase shown =
         spec.draft().target == null
             ? spec.draft().loadCasesOrKerb().get(0)

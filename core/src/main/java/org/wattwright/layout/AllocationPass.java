@@ -96,8 +96,7 @@ final class AllocationPass implements AllocationScan.Visitor {
     if (aim.best().isBehind(deviation, enclosures)) {
       return;
     }
-    int[] modules = modules(counts);
-    long linkNm = route.length(modules);
+    long linkNm = route.length(tables.modules(counts));
     if (linkNm >= LinkMap.NONE && aim.linked()) {
       return;
     }
@@ -105,13 +104,5 @@ final class AllocationPass implements AllocationScan.Visitor {
         spec.hasHeights() ? (double) tables.heightOf(counts) / tables.massOf(counts) : 0;
     aim.best().offer(new Leaf(optionIndex, counts, deviation, new Leaf.Ranks(linkNm, heightM)));
     narrow();
-  }
-
-  private int[] modules(int[] counts) {
-    int[] modules = counts.clone();
-    for (int bay = 0; bay < modules.length; bay++) {
-      modules[bay] *= tables.unit();
-    }
-    return modules;
   }
 }

@@ -47,8 +47,8 @@ final class AllocationRelaxations {
     int least = Integer.MAX_VALUE;
     @Nullable BayTables nearest = null;
     for (PackOption option : spec.options()) {
-      BayTables tables = new BayTables(spec, option, BayTables.NONE_LIFTED);
-      int lacking = (tables.units() - tables.capacity()) * tables.unit();
+      BayTables tables = BayTables.of(spec, option, BayTables.NONE_LIFTED);
+      int lacking = tables.modulesWithoutRoom();
       if (lacking < least) {
         least = lacking;
         nearest = tables;

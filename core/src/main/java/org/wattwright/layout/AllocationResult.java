@@ -44,7 +44,7 @@ public final class AllocationResult {
   private static Coverage coverage(AllocationSpec spec, AllocationRun.Outcome outcome) {
     long total = 0;
     for (PackOption option : spec.options()) {
-      BayTables tables = new BayTables(spec, option, BayTables.NONE_LIFTED);
+      BayTables tables = BayTables.of(spec, option, BayTables.NONE_LIFTED);
       total = Ways.plus(total, tables.size());
     }
     return outcome.stopped()

@@ -27,7 +27,7 @@ final class AllocationRun {
     this.effort = new Effort(spec.draft());
     this.limited =
         spec.options().stream()
-            .map(option -> new BayTables(spec, option, BayTables.NONE_LIFTED))
+            .map(option -> BayTables.of(spec, option, BayTables.NONE_LIFTED))
             .toList();
     this.wanted = spec.draft().alternatives + 1;
   }
@@ -125,8 +125,8 @@ final class AllocationRun {
       BayTables tables =
           liftedBay == BayTables.NONE_LIFTED
               ? limited.get(option)
-              : new BayTables(spec, spec.options().get(option), liftedBay);
-      if (tables.capacity() >= tables.units()) {
+              : BayTables.of(spec, spec.options().get(option), liftedBay);
+      if (tables.modulesWithoutRoom() == 0) {
         scans.add(new PackScan(option, tables, values(tables, aim.measure(), liftedBay), aim));
       }
     }
@@ -138,7 +138,7 @@ final class AllocationRun {
     if (measure == null) {
       long[][] none = new long[tables.bays()][];
       for (int bay = 0; bay < none.length; bay++) {
-        none[bay] = new long[tables.cap(bay) + 1];
+        none[bay] = new long[tables.entries(bay)];
       }
       return none;
     }

@@ -19,7 +19,7 @@ final class AllocationScan {
   /** From so many ways in the window on, the rules are looked at for all of them at once. */
   private static final int WORTH_BOUNDING = 16;
 
-  private final BayTables tables;
+  private final UnitTables tables;
   private final long[][] value;
   private final LoadRule[] rules;
   private final Supplier<List<long[][]>> ruleSource;
@@ -67,9 +67,22 @@ final class AllocationScan {
       this.rules = rules;
       this.ruleTables = ruleTables;
     }
+
+    long[][] value() {
+      return value;
+    }
+
+    List<LoadRule> rules() {
+      return rules;
+    }
+
+    /** Made anew at each call. */
+    long[][][] ruleTables() {
+      return ruleTables.get().toArray(long[][][]::new);
+    }
   }
 
-  AllocationScan(BayTables tables, Question question, Visitor visitor, Effort effort) {
+  AllocationScan(UnitTables tables, Question question, Visitor visitor, Effort effort) {
     this.tables = tables;
     this.value = question.value;
     this.rules = question.rules.toArray(LoadRule[]::new);
@@ -98,7 +111,7 @@ final class AllocationScan {
   }
 
   /** Half of the bays are stored, or fewer if they have too many ways. */
-  private static int firstStored(BayTables tables) {
+  private static int firstStored(UnitTables tables) {
     int first = tables.bays();
     double ways = 1;
     while (first > (tables.bays() + 1) / 2 && ways * (tables.cap(first - 1) + 1) < MOST_STORED) {

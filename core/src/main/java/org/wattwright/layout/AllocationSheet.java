@@ -12,7 +12,6 @@ import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.check.Worksheet;
-import org.wattwright.units.Kind;
 import org.wattwright.vehicle.LoadState;
 
 /** Checks and working of an allocation, from the whole numbers that the allocator compared. */
@@ -28,19 +27,20 @@ final class AllocationSheet {
     AllocationSpec spec = allocation.spec();
     List<Check> checks = new ArrayList<>();
     for (LoadRule rule : spec.rules()) {
-      long sum = BayTables.sum(allocation.tables().of(rule), allocation.units());
+      long sum = BayTables.sum(allocation.tables().of(rule), allocation.entries());
       for (LoadRule.Case loadCase : rule.cases()) {
         checks.add(check(allocation, rule, sum, loadCase));
       }
     }
     for (int bay = 0; bay < spec.bays().size(); bay++) {
       LoadRule rule = spec.bayRule(bay);
-      if (rule != null && allocation.units()[bay] > 0) {
-        long sum = BayTables.sum(allocation.tables().of(rule, bay), allocation.units());
+      if (rule != null && allocation.entries()[bay] > 0) {
+        long sum = BayTables.sum(allocation.tables().of(rule, bay), allocation.entries());
         checks.add(compare(named(rule, ""), rule, massFigure(sum)));
       }
     }
     spec.gaps().forEach(gap -> checks.add(notChecked(gap)));
+    StringCells.check(allocation.tables().option()).ifPresent(checks::add);
     return List.copyOf(checks);
   }
 
@@ -58,7 +58,7 @@ final class AllocationSheet {
     if (!rule.limit().share()) {
       return compare(check, rule, massFigure(load));
     }
-    long massOfVehicle = loadCase.baseMass() + allocation.tables().massOf(allocation.units());
+    long massOfVehicle = loadCase.baseMass() + allocation.tables().massOf(allocation.entries());
     double share = rule.limit().value() + (double) load / massOfVehicle;
     return compare(check, rule, Figure.share(share));
   }
@@ -87,13 +87,12 @@ final class AllocationSheet {
   static Worksheet worksheet(Allocation allocation) {
     Worksheet.Recording recording = Worksheet.record("Bays, " + allocation);
     AllocationSpec spec = allocation.spec();
-    int[] modules = allocation.modules();
-    double moduleKg = Kind.MASS.siValueOf(allocation.module().mass());
+    int[] entries = allocation.entries();
     double addedKg = 0;
     double addedFrontKg = 0;
-    for (int bay = 0; bay < modules.length; bay++) {
-      if (modules[bay] > 0) {
-        BayLoad load = spec.influences().get(bay).load(moduleKg, modules[bay], recording);
+    for (int bay = 0; bay < entries.length; bay++) {
+      if (entries[bay] > 0) {
+        BayLoad load = allocation.tables().load(bay, entries[bay], recording);
         addedKg += load.massKg();
         addedFrontKg += load.frontKg();
       }

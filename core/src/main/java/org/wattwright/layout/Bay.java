@@ -105,7 +105,8 @@ public final class Bay implements Serializable {
   }
 
   /**
-   * This bay with its room for a type of module; for the same type it replaces.
+   * This bay with its room for a type of module if that has the bay to itself; for the same type it
+   * replaces. Several types share the room as {@link #fits} says.
    *
    * @param module the type
    * @param count most modules of it, 1 to 10 000
@@ -215,6 +216,21 @@ public final class Bay implements Serializable {
   }
 
   /**
+   * Whether modules of several types fit together: the share of its room that each type takes, Σ
+   * count/room, is at most 1. Modules that have places of their own belong into a bay of their own.
+   *
+   * @param counts modules of each type, ≥ 0; at most four types
+   * @return true if so
+   * @throws InvalidInputException if there are more than four types
+   */
+  public boolean fits(Map<BatteryModule, Integer> counts) {
+    Require.count("Bay.fits types", counts.size(), 0, RoomShare.MOST_TYPES);
+    List<BatteryModule> types = List.copyOf(counts.keySet());
+    int[] rooms = types.stream().mapToInt(this::roomFor).toArray();
+    return new RoomShare(rooms).fits(types.stream().mapToInt(counts::get).toArray());
+  }
+
+  /**
    * Whether the bay is left empty.
    *
    * @return true if so
@@ -260,6 +276,11 @@ public final class Bay implements Serializable {
   public Position middleOf(int count) {
     double steps = (Require.positiveCount("count", count) - 1) / 2.0;
     return BayAxis.between(first, parts.second, steps);
+  }
+
+  /** Middle of so many modules behind others; both counted along the axis. */
+  Position middleOf(int before, int count) {
+    return BayAxis.between(first, parts.second, before + (count - 1) / 2.0);
   }
 
   Position first() {

@@ -105,10 +105,49 @@ public final class BayAllocator {
     Objects.requireNonNull(module, "module");
     Require.positiveCount("BayAllocator.pack.series", series);
     Require.count("BayAllocator.pack.parallel", parallel, 1, MOST_MODULES / series);
-    List<BatteryModule> known = draft.options.stream().map(PackOption::module).distinct().toList();
-    Distinct.with("BayAllocator.pack", known, module, BatteryModule::name);
+    return adding(new PackOption(module, series, parallel));
+  }
+
+  /**
+   * Adds a pack whose strings hold modules of several types in series, all strings alike. Types
+   * share the room of a bay as {@link Bay#fits} says; in each bay the heaviest sit first, each
+   * module one place on.
+   *
+   * @param string what each string holds, each type once, 1 to 4 of them, in any order
+   * @param parallel strings in parallel, ≥ 1
+   * @return a new allocator
+   * @throws InvalidInputException if a type stands twice, a count is outside its range, or another
+   *     type shares a name
+   */
+  public BayAllocator pack(List<SeriesGroup> string, int parallel) {
+    Require.nonEmpty("BayAllocator.pack.string", string);
+    List<BatteryModule> types = List.of();
+    for (SeriesGroup group : string) {
+      if (types.contains(group.module())) {
+        throw InvalidInputException.of(
+            "BayAllocator.pack.string", "each type once", "two groups of " + group.module().name());
+      }
+      types = Distinct.with("BayAllocator.pack", types, group.module(), BatteryModule::name);
+    }
+    Require.count("BayAllocator.pack.string types", types.size(), 1, RoomShare.MOST_TYPES);
+    PackOption option = new PackOption(string, parallel);
+    Require.count("BayAllocator.pack.series", option.series(), 1, MOST_MODULES);
+    Require.count("BayAllocator.pack.parallel", parallel, 1, MOST_MODULES / option.series());
+    return adding(option);
+  }
+
+  private BayAllocator adding(PackOption option) {
+    List<BatteryModule> known =
+        draft.options.stream()
+            .flatMap(present -> present.groups().stream())
+            .map(SeriesGroup::module)
+            .distinct()
+            .toList();
+    for (SeriesGroup group : option.groups()) {
+      Distinct.with("BayAllocator.pack", known, group.module(), BatteryModule::name);
+    }
     List<PackOption> options = new ArrayList<>(draft.options);
-    options.add(new PackOption(module, series, parallel));
+    options.add(option);
     return with(d -> d.options = List.copyOf(options));
   }
 
@@ -279,8 +318,9 @@ public final class BayAllocator {
    * Finds the best allocation.
    *
    * @return the proven best and the next best, or what stands in the way
-   * @throws InvalidInputException if no pack is given, a link leads to no bay of the list, or
-   *     contiguous strings are asked for and no link is stated
+   * @throws InvalidInputException if no pack is given, a link leads to no bay of the list,
+   *     contiguous strings are asked for and no link is stated, or a pack of several types has more
+   *     than 50 000 mixes of its modules
    */
   public AllocationResult run() {
     Require.nonEmpty("BayAllocator.pack", draft.options);

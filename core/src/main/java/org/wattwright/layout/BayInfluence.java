@@ -1,8 +1,5 @@
 package org.wattwright.layout;
 
-import static org.wattwright.units.WorkshopUnits.KILOGRAM;
-
-import org.wattwright.check.Figure;
 import org.wattwright.check.Recorder;
 import org.wattwright.units.Kind;
 import org.wattwright.vehicle.Axle;
@@ -64,42 +61,63 @@ final class BayInfluence {
     return boxKg;
   }
 
-  /** W = n·m + m_box; front W_f = n·m·c + m_box·c_box with c at the middle of the n modules. */
-  BayLoad load(double moduleKg, int count, Recorder recorder) {
-    if (count == 0) {
-      return new BayLoad(0, 0, new double[4], 0);
+  /** Mass in kg and name of each type of module of a pack, in the order in which a bay fills. */
+  static final class Masses {
+    private final double[] moduleKg;
+    private final PackOption option;
+
+    Masses(PackOption option) {
+      this.option = option;
+      this.moduleKg = option.moduleKg();
     }
-    double steps = (count - 1) / 2.0;
-    double modulesKg = count * moduleKg;
-    double[] loads = new double[SHARES];
-    for (int i = 0; i < SHARES; i++) {
-      loads[i] = modulesKg * (first[i] + steps * perStep[i]) + boxKg * box[i];
-    }
-    double massKg = modulesKg + boxKg;
-    record(recorder, moduleKg, count, loads[0]);
-    double[] wheels = {loads[1], loads[2], loads[3], loads[4]};
-    return new BayLoad(massKg, loads[0], wheels, loads[5]);
   }
 
-  private void record(Recorder recorder, double moduleKg, int count, double frontKg) {
-    if (!recorder.isOn()) {
-      return;
+  /**
+   * W = Σ n·m + m_box; front W_f = Σ n·m·c + m_box·c_box with c at the middle of the n modules of a
+   * type, which sit behind those of the types before it.
+   */
+  BayLoad load(Masses masses, int[] modules, Recorder recorder) {
+    int before = 0;
+    double modulesKg = 0;
+    double[] loads = new double[SHARES];
+    for (int type = 0; type < modules.length; type++) {
+      if (modules[type] > 0) {
+        double kg = modules[type] * masses.moduleKg[type];
+        add(loads, kg, before + (modules[type] - 1) / 2.0);
+        modulesKg += kg;
+        before += modules[type];
+      }
     }
-    recorder
-        .step("m_b", bay.name() + ": modules and enclosure")
-        .formula("n·m + m_e")
-        .with("n", Figure.count(count))
-        .with("m", moduleKg, KILOGRAM)
-        .with("m_e", boxKg, KILOGRAM)
-        .gives(count * moduleKg + boxKg, KILOGRAM);
-    recorder
-        .step("Δm_f", bay.name() + ": front axle (c = 1 - d/L at the middle of the n modules)")
-        .formula("n·m·c + m_e·c_e")
-        .with("n", Figure.count(count))
-        .with("m", moduleKg, KILOGRAM)
-        .with("c", Figure.number(first[0] + (count - 1) / 2.0 * perStep[0]))
-        .with("m_e", boxKg, KILOGRAM)
-        .with("c_e", Figure.number(box[0]))
-        .gives(frontKg, KILOGRAM);
+    if (before == 0) {
+      return new BayLoad(0, 0, new double[4], 0);
+    }
+    for (int i = 0; i < SHARES; i++) {
+      loads[i] += boxKg * box[i];
+    }
+    if (recorder.isOn()) {
+      record(recorder, masses, modules, loads[0]);
+    }
+    double[] wheels = {loads[1], loads[2], loads[3], loads[4]};
+    return new BayLoad(modulesKg + boxKg, loads[0], wheels, loads[5]);
+  }
+
+  private void add(double[] loads, double kg, double steps) {
+    for (int i = 0; i < SHARES; i++) {
+      loads[i] += kg * (first[i] + steps * perStep[i]);
+    }
+  }
+
+  private void record(Recorder recorder, Masses masses, int[] modules, double frontKg) {
+    BayRecord steps = new BayRecord(bay.name(), boxKg, box[0]);
+    int before = 0;
+    for (int type = 0; type < modules.length; type++) {
+      if (modules[type] > 0) {
+        double share = first[0] + (before + (modules[type] - 1) / 2.0) * perStep[0];
+        String name = masses.option.module(type).name();
+        steps.add(new BayRecord.Row(name, modules[type], masses.moduleKg[type], share));
+        before += modules[type];
+      }
+    }
+    steps.record(recorder, frontKg);
   }
 }

@@ -1,15 +1,13 @@
 package org.wattwright.layout;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Recorder;
-import org.wattwright.units.Kind;
 
 /**
- * One pack over the bays in whole numbers: what each count in each bay adds to each rule. Counts
- * are in units: one module, or one of each string where all strings are equal.
+ * One pack over the bays in whole numbers: what each entry of each bay adds to each rule. An entry
+ * stands for what a bay holds; entry 0 is the empty bay.
  */
-final class BayTables {
+abstract class BayTables {
   /** Stands for the limit of no bay. */
   static final int NONE_LIFTED = -1;
 
@@ -18,97 +16,96 @@ final class BayTables {
 
   private final AllocationSpec spec;
   private final PackOption option;
-  private final int unit;
-  private final BayLoad[][] loads;
-  private final int[] rooms;
-  private final int[] caps;
-  private final long[][] mass;
+  final BayLoad[][] loads;
+  final long[][] mass;
 
-  /** Caps without the limit of {@code liftedBay}, if that is not negative. */
-  BayTables(AllocationSpec spec, PackOption option, int liftedBay) {
+  BayTables(AllocationSpec spec, PackOption option) {
     this.spec = spec;
     this.option = option;
-    this.unit = spec.unit(option);
-    int bays = spec.bays().size();
-    this.rooms = new int[bays];
-    this.caps = new int[bays];
-    this.loads = new BayLoad[bays][];
-    this.mass = new long[bays][];
-    for (int bay = 0; bay < bays; bay++) {
-      int room = spec.bays().get(bay).roomFor(option.module()) / unit;
-      rooms[bay] = Math.min(room, units());
-      fill(bay, liftedBay);
-    }
+    this.loads = new BayLoad[spec.bays().size()][];
+    this.mass = new long[loads.length][];
   }
 
-  private void fill(int bay, int liftedBay) {
-    double moduleKg = Kind.MASS.siValueOf(option.module().mass());
-    BayInfluence influence = spec.influences().get(bay);
-    boolean lifted = bay == liftedBay || liftedBay == NO_LIMITS;
-    @Nullable LoadRule limit = lifted ? null : spec.bayRule(bay);
-    loads[bay] = new BayLoad[rooms[bay] + 1];
-    mass[bay] = new long[rooms[bay] + 1];
-    for (int count = 0; count <= rooms[bay]; count++) {
-      loads[bay][count] = influence.load(moduleKg, count * unit, Recorder.OFF);
-      mass[bay][count] = Micrograms.of(loads[bay][count].massKg());
-      if (limit == null || count == 0 || limit.isKept(mass[bay][count])) {
-        caps[bay] = count;
-      }
-    }
+  /** Without the mass limit of {@code liftedBay}, if that is not negative. */
+  static BayTables of(AllocationSpec spec, PackOption option, int liftedBay) {
+    return option.isMixed()
+        ? new MixTables(spec, option, liftedBay)
+        : new UnitTables(spec, option, liftedBay);
+  }
+
+  /** Number of entries of a bay, those above its mass limit last or left out of scans. */
+  abstract int entries(int bay);
+
+  /** Modules of each type that an entry stands for. */
+  abstract int[] modules(int bay, int entry);
+
+  /** Modules of the pack that no bay has room for, at least; 0 if all fit. */
+  abstract int modulesWithoutRoom();
+
+  /** How many allocations there are, at most {@link Long#MAX_VALUE}. */
+  abstract long size();
+
+  /** More than any allocation weighs. */
+  abstract long mostMass();
+
+  /** What no allocation can miss a rule by less than; infinite if there is none. */
+  abstract double leastMissed(long[][] value, LoadRule rule, int mostUsed);
+
+  /** Shows a visitor every allocation of interest; false if stopped before the end. */
+  abstract boolean scan(
+      AllocationScan.Question question, AllocationScan.Visitor visitor, Effort effort);
+
+  AllocationSpec spec() {
+    return spec;
   }
 
   PackOption option() {
     return option;
   }
 
-  int unit() {
-    return unit;
-  }
-
-  /** Units to be shared out. */
-  int units() {
-    return option.moduleCount() / unit;
-  }
-
   int bays() {
-    return caps.length;
+    return loads.length;
   }
 
-  /** Most units in a bay. */
-  int cap(int bay) {
-    return caps[bay];
+  BayLoad load(int bay, int entry) {
+    return loads[bay][entry];
   }
 
-  /** Most units in all bays together. */
-  int capacity() {
-    int sum = 0;
-    for (int cap : caps) {
-      sum += cap;
+  /** The working of what an entry adds. */
+  BayLoad load(int bay, int entry, Recorder recorder) {
+    BayInfluence.Masses masses = new BayInfluence.Masses(option);
+    return spec.influences().get(bay).load(masses, modules(bay, entry), recorder);
+  }
+
+  /** Modules of each type in each bay. */
+  int[][] modules(int[] entries) {
+    int[][] modules = new int[option.types()][entries.length];
+    for (int bay = 0; bay < entries.length; bay++) {
+      int[] here = modules(bay, entries[bay]);
+      for (int type = 0; type < here.length; type++) {
+        modules[type][bay] = here[type];
+      }
     }
-    return sum;
+    return modules;
   }
 
-  BayLoad load(int bay, int count) {
-    return loads[bay][count];
-  }
-
-  /** What each count adds to a rule on all bays. */
+  /** What each entry adds to a rule on all bays. */
   long[][] of(LoadRule rule) {
-    long[][] table = new long[caps.length][];
-    for (int bay = 0; bay < caps.length; bay++) {
-      table[bay] = new long[caps[bay] + 1];
-      for (int count = 0; count <= caps[bay]; count++) {
-        table[bay][count] = rule.loadOf(loads[bay][count]);
+    long[][] table = new long[bays()][];
+    for (int bay = 0; bay < table.length; bay++) {
+      table[bay] = new long[entries(bay)];
+      for (int entry = 0; entry < table[bay].length; entry++) {
+        table[bay][entry] = rule.loadOf(loads[bay][entry]);
       }
     }
     return table;
   }
 
-  /** What each count adds to a rule on one bay. */
+  /** What each entry adds to a rule on one bay. */
   long[][] of(LoadRule rule, int onlyBay) {
     long[][] table = of(rule);
-    for (int bay = 0; bay < caps.length; bay++) {
-      table[bay] = bay == onlyBay ? table[bay] : new long[caps[bay] + 1];
+    for (int bay = 0; bay < table.length; bay++) {
+      table[bay] = bay == onlyBay ? table[bay] : new long[entries(bay)];
     }
     return table;
   }
@@ -117,53 +114,29 @@ final class BayTables {
     return rules.stream().map(this::of).toList();
   }
 
-  /** What so many units and the enclosure weigh. */
-  long mass(int bay, int count) {
-    return mass[bay][count];
+  /** What an entry weighs, enclosure included. */
+  long mass(int bay, int entry) {
+    return mass[bay][entry];
   }
 
-  /** What one unit more weighs, rounded up twice over. */
-  long mostMassOfUnit() {
-    return Micrograms.of(Kind.MASS.siValueOf(option.module().mass()) * unit) + 2;
-  }
-
-  long massOf(int[] counts) {
-    return sum(mass, counts);
-  }
-
-  /** More than any allocation weighs. */
-  long mostMass() {
-    long most = 0;
-    for (int bay = 0; bay < caps.length; bay++) {
-      most += mass[bay][caps[bay]];
-    }
-    return most;
+  long massOf(int[] entries) {
+    return sum(mass, entries);
   }
 
   /** Moment of height, in 10⁻⁹ kg·m; meaningless if a height is not known. */
-  long heightOf(int[] counts) {
+  long heightOf(int[] entries) {
     long sum = 0;
-    for (int bay = 0; bay < counts.length; bay++) {
-      sum += Micrograms.of(loads[bay][counts[bay]].heightKgM());
+    for (int bay = 0; bay < entries.length; bay++) {
+      sum += Micrograms.of(loads[bay][entries[bay]].heightKgM());
     }
     return sum;
   }
 
-  static long sum(long[][] table, int[] counts) {
+  static long sum(long[][] table, int[] entries) {
     long sum = 0;
-    for (int bay = 0; bay < counts.length; bay++) {
-      sum += table[bay][counts[bay]];
+    for (int bay = 0; bay < entries.length; bay++) {
+      sum += table[bay][entries[bay]];
     }
     return sum;
-  }
-
-  /** How many allocations there are, at most {@link Long#MAX_VALUE}. */
-  long size() {
-    long[] ways = new long[units() + 1];
-    ways[0] = 1;
-    for (int cap : caps) {
-      ways = Ways.withOneMore(ways, cap);
-    }
-    return ways[units()];
   }
 }

@@ -11,13 +11,13 @@ package org.wattwright.layout;
  * 1240 mm, give a coarse lattice; with a lattice of one step the bound is 0, and still true.
  */
 final class LatticeBound {
-  private final BayTables tables;
+  private final UnitTables tables;
   private final long[][] value;
   private final LoadRule rule;
   private final int mostUsed;
   private double least = Double.POSITIVE_INFINITY;
 
-  private LatticeBound(BayTables tables, long[][] value, LoadRule rule, int mostUsed) {
+  private LatticeBound(UnitTables tables, long[][] value, LoadRule rule, int mostUsed) {
     this.tables = tables;
     this.value = value;
     this.rule = rule;
@@ -25,7 +25,7 @@ final class LatticeBound {
   }
 
   /** In kg, or as a share; infinite if the pack has no allocation. */
-  static double of(BayTables tables, long[][] value, LoadRule rule, int mostUsed) {
+  static double of(UnitTables tables, long[][] value, LoadRule rule, int mostUsed) {
     LatticeBound bound = new LatticeBound(tables, value, rule, mostUsed);
     bound.grow(0, new Used(0, 0, 0, 0, new Lattice(0, 0, false)));
     return bound.least;

@@ -26,7 +26,7 @@ final class PackScan {
     this.tables = tables;
     this.value = value;
     this.bound =
-        aim.measure() == null ? 0 : LatticeBound.of(tables, value, aim.measure(), aim.mostUsed());
+        aim.measure() == null ? 0 : tables.leastMissed(value, aim.measure(), aim.mostUsed());
     this.size = tables.size();
   }
 
@@ -49,6 +49,6 @@ final class PackScan {
     List<LoadRule> rules = pass.rules();
     AllocationScan.Question question =
         new AllocationScan.Question(value, rules, () -> tables.of(rules));
-    return new AllocationScan(tables, question, pass, effort).run();
+    return tables.scan(question, pass, effort);
   }
 }

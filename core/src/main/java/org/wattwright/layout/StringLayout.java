@@ -8,16 +8,28 @@ import org.wattwright.units.Kind;
 
 /** Lays the strings of an allocation through its bays, along the route of the shortest links. */
 final class StringLayout {
-  private final Allocation allocation;
+  private final AllocationSpec spec;
+  private final PackOption option;
   private final int[] order;
-  private final int[] left;
+
+  /** Modules of each type in each bay that one string may take there at most. */
+  private final int[][] share;
+
+  private final int[][] left;
   private final double ohmPerM;
 
   private StringLayout(Allocation allocation, double ohmPerM) {
-    this.allocation = allocation;
+    this.spec = allocation.spec();
+    this.option = allocation.tables().option();
     this.left = allocation.modules();
-    this.order = allocation.spec().route(allocation.tables().option()).order(allocation.modules());
+    this.share = allocation.modules();
+    this.order = spec.route(option).order(left);
     this.ohmPerM = ohmPerM;
+    for (int[] ofType : share) {
+      for (int bay = 0; bay < ofType.length && spec.draft().equalStrings; bay++) {
+        ofType[bay] /= option.parallel();
+      }
+    }
   }
 
   static Pack pack(Allocation allocation, double ohmPerM) {
@@ -31,32 +43,45 @@ final class StringLayout {
 
   /** Equal strings take their share in each bay; others what is left, bay after bay. */
   private SeriesString next(String name) {
-    boolean equal = allocation.spec().draft().equalStrings;
-    int[] share = allocation.units();
     SeriesString.Builder string = SeriesString.of(name);
-    int wanted = allocation.series();
-    int before = -1;
-    for (int bay : order) {
-      int taken = Math.min(wanted, equal ? share[bay] : left[bay]);
-      if (taken == 0) {
-        continue;
+    int[] wanted = option.perString();
+    double cableM = 0;
+    boolean begun = false;
+    for (int i = 0; i < order.length; i++) {
+      cableM += begun ? linkM(order[i - 1], order[i]) : 0;
+      if (take(string, wanted, order[i])) {
+        link(string, cableM);
+        cableM = 0;
+        begun = true;
       }
-      string.group(allocation.spec().bays().get(bay).name(), allocation.module(), taken);
-      if (before >= 0) {
-        link(string, before, bay);
-      }
-      wanted -= taken;
-      left[bay] -= taken;
-      before = bay;
     }
     return string.build();
   }
 
-  private void link(SeriesString.Builder string, int from, int to) {
-    AllocationSpec spec = allocation.spec();
-    if (spec.links().isStated()) {
-      long lengthNm = spec.links().between(from, to, spec.draft().contiguous);
-      string.link(Kind.RESISTANCE.ofSi(LinkMap.toM(lengthNm) * ohmPerM));
+  /** Whether the string has a module in the bay. */
+  private boolean take(SeriesString.Builder string, int[] wanted, int bay) {
+    boolean any = false;
+    for (int type = 0; type < wanted.length; type++) {
+      int taken = Math.min(wanted[type], Math.min(share[type][bay], left[type][bay]));
+      if (taken > 0) {
+        string.group(spec.bays().get(bay).name(), option.module(type), taken);
+        wanted[type] -= taken;
+        left[type][bay] -= taken;
+        any = true;
+      }
+    }
+    return any;
+  }
+
+  private double linkM(int from, int to) {
+    return spec.links().isStated()
+        ? LinkMap.toM(spec.links().between(from, to, spec.draft().contiguous))
+        : 0;
+  }
+
+  private void link(SeriesString.Builder string, double cableM) {
+    if (cableM > 0) {
+      string.link(Kind.RESISTANCE.ofSi(cableM * ohmPerM));
     }
   }
 }

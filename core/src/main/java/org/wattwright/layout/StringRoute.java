@@ -21,7 +21,7 @@ final class StringRoute {
   private final boolean contiguous;
   private final boolean equalStrings;
   private final int parallel;
-  private final int series;
+  private final StringCut cut;
   private final long[] bySet;
 
   StringRoute(LinkMap links, PackOption option, boolean equalStrings, boolean contiguous) {
@@ -29,35 +29,39 @@ final class StringRoute {
     this.contiguous = contiguous;
     this.equalStrings = equalStrings || option.parallel() == 1;
     this.parallel = option.parallel();
-    this.series = option.series();
+    this.cut = new StringCut(option.perString());
     this.bySet = new long[1 << links.bays()];
     Arrays.fill(bySet, UNKNOWN);
   }
 
   /** Nanometres of link cable; {@link LinkMap#NONE} or more if the bays are not linked. */
-  long length(int[] counts) {
+  long length(int[][] modules) {
     if (!links.isStated()) {
       return 0;
     }
-    int used = usedSet(counts);
+    int used = usedSet(modules);
     if (!equalStrings) {
-      return solve(counts, used).best();
+      return solve(modules, used).best();
     }
     if (bySet[used] == UNKNOWN) {
-      bySet[used] = solve(counts, used).best();
+      bySet[used] = solve(modules, used).best();
     }
     return bySet[used];
   }
 
   /** Bays in the order of the shortest route. */
-  int[] order(int[] counts) {
+  int[] order(int[][] modules) {
     return links.isStated()
-        ? solve(counts, usedSet(counts)).order()
-        : new Route(counts, usedSet(counts)).inListOrder();
+        ? solve(modules, usedSet(modules)).order()
+        : new Route(modules, usedSet(modules)).inListOrder();
   }
 
-  boolean isLinked(int[] counts) {
-    return length(counts) < LinkMap.NONE;
+  private static int usedSet(int[][] modules) {
+    int set = 0;
+    for (int[] ofType : modules) {
+      set |= usedSet(ofType);
+    }
+    return set;
   }
 
   static int usedSet(int[] counts) {
@@ -68,33 +72,39 @@ final class StringRoute {
     return set;
   }
 
-  private Route solve(int[] counts, int used) {
-    Route route = new Route(counts, used);
+  private Route solve(int[][] modules, int used) {
+    Route route = new Route(modules, used);
     route.run();
     return route;
   }
 
   /** Cable from one bay to the next when the bays of a set are full up to here. */
-  private long crossing(int modulesSoFar, int from, int to) {
-    if (equalStrings) {
-      return Math.min(LinkMap.NONE, parallel * links.between(from, to, contiguous));
-    }
-    return modulesSoFar % series == 0 ? 0 : links.between(from, to, contiguous);
+  private long crossing(int strings, int from, int to) {
+    long length = links.between(from, to, contiguous);
+    return length >= LinkMap.NONE ? LinkMap.NONE : Math.min(LinkMap.NONE, strings * length);
   }
 
   /** One run over the sets of used bays, renumbered without gaps. */
   private final class Route {
     private final int[] bay;
-    private final int[] counts;
+
+    /** Modules of each type, by renumbered bay. */
+    private final int[][] modules;
+
     private final long[] least;
     private final int[] cameFrom;
 
-    Route(int[] counts, int used) {
-      this.counts = counts;
+    Route(int[][] ofType, int used) {
       this.bay = new int[Integer.bitCount(used)];
-      for (int i = 0, next = 0; i < counts.length; i++) {
+      for (int i = 0, next = 0; i < links.bays(); i++) {
         if ((used >> i & 1) != 0) {
           bay[next++] = i;
+        }
+      }
+      modules = new int[bay.length][ofType.length];
+      for (int i = 0; i < bay.length; i++) {
+        for (int type = 0; type < ofType.length; type++) {
+          modules[i][type] = ofType[type][bay[i]];
         }
       }
       least = new long[(1 << bay.length) * bay.length];
@@ -112,36 +122,45 @@ final class StringRoute {
         least[(1 << i) * n + i] = 0;
       }
       for (int set = 1; set < 1 << n; set++) {
-        int modules = modulesIn(set);
+        int[] soFar = modulesIn(set);
         for (int last = 0; last < n; last++) {
           if (least[set * n + last] < LinkMap.NONE) {
-            extend(set, last, modules);
+            extend(set, last, soFar);
           }
         }
       }
     }
 
-    private int modulesIn(int set) {
-      int modules = 0;
+    private int[] modulesIn(int set) {
+      int[] sum = new int[modules[0].length];
       for (int i = 0; i < bay.length; i++) {
-        modules += (set >> i & 1) == 0 ? 0 : counts[bay[i]];
+        for (int type = 0; type < sum.length && (set >> i & 1) != 0; type++) {
+          sum[type] += modules[i][type];
+        }
       }
-      return modules;
+      return sum;
     }
 
-    private void extend(int set, int last, int modules) {
+    private void extend(int set, int last, int[] soFar) {
       int n = bay.length;
+      int strings = equalStrings ? parallel : cut.crossing(soFar);
       for (int next = 0; next < n; next++) {
         if ((set >> next & 1) != 0) {
           continue;
         }
         int grown = set | 1 << next;
-        long length = least[set * n + last] + crossing(modules, bay[last], bay[next]);
-        if (length < least[grown * n + next]) {
+        long cable = strings == 0 ? 0 : crossing(strings, bay[last], bay[next]);
+        long length = least[set * n + last] + cable;
+        if (length < least[grown * n + next] && mayPass(soFar, modules[next])) {
           least[grown * n + next] = length;
           cameFrom[grown * n + next] = last;
         }
       }
+    }
+
+    /** Whether every string that goes on through a bay has a module in it, where asked. */
+    private boolean mayPass(int[] soFar, int[] next) {
+      return !contiguous || equalStrings || next.length == 1 || !cut.passesBy(soFar, next);
     }
 
     private int bestLast() {

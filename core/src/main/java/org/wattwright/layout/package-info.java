@@ -8,7 +8,7 @@
  *                                                                   ├▶ Pareto front
  *                                                                   └▶ Rejection, Relaxation
  *
- *   MassLedger, Bay, packs, AxleLimits ──▶ BayAllocator ─▶ Allocation, BayRelaxation
+ *   MassLedger, Bay, packs of one type or SeriesGroups, AxleLimits ──▶ BayAllocator ─▶ Allocation, BayRelaxation
  *   PackSearch + BayAllocator ──▶ JointSearch
  * </pre>
  *

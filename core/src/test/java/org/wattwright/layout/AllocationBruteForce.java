@@ -2,9 +2,15 @@ package org.wattwright.layout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.function.BiConsumer;
+import java.util.stream.IntStream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Mass;
+import org.wattwright.battery.BatteryModule;
 import org.wattwright.units.Kind;
 import org.wattwright.vehicle.Axle;
 import org.wattwright.vehicle.LoadCase;
@@ -27,7 +33,7 @@ final class AllocationBruteForce {
     this.draft = allocator.draft();
   }
 
-  /** An allocation with what it is compared by. */
+  /** An allocation with what it is compared by; counts by bay, in each by type. */
   record Found(
       String pack,
       List<Integer> counts,
@@ -46,7 +52,7 @@ final class AllocationBruteForce {
         Comparator.comparingDouble((Found f) -> f.deviation() <= threshold ? 0 : f.deviation())
             .thenComparingInt(Found::enclosures)
             .thenComparingDouble(f -> Math.round(f.linkM() * 1e6))
-            .thenComparingDouble(Found::heightM));
+            .thenComparingDouble(f -> Math.round(f.heightM() * 1e12)));
     return all;
   }
 
@@ -56,41 +62,68 @@ final class AllocationBruteForce {
     return size[0];
   }
 
-  private void forEach(BiConsumer<PackOption, int[]> visitor) {
-    for (PackOption option : draft.options) {
-      fill(option, new int[draft.bays.size()], 0, option.moduleCount(), visitor);
+  private void forEach(BiConsumer<PackOption, int[][]> visitor) {
+    for (PackOption option : draft.options.stream().sorted(PackOption.BY_CONTENT).toList()) {
+      int[] left = Arrays.stream(option.perString()).map(n -> n * option.parallel()).toArray();
+      fill(option, new int[draft.bays.size()][option.types()], 0, left, visitor);
     }
   }
 
+  /** Counts by bay and type: place after place, each bay's room checked when it is full. */
   private void fill(
-      PackOption option, int[] counts, int bay, int left, BiConsumer<PackOption, int[]> visitor) {
-    if (bay == counts.length) {
-      if (left == 0) {
-        visitor.accept(option, counts.clone());
+      PackOption option,
+      int[][] counts,
+      int place,
+      int[] left,
+      BiConsumer<PackOption, int[][]> to) {
+    if (place > 0 && place % option.types() == 0 && !isInBay(option, counts, place)) {
+      return;
+    }
+    if (place == counts.length * option.types()) {
+      if (Arrays.stream(left).allMatch(n -> n == 0)) {
+        to.accept(option, Arrays.stream(counts).map(int[]::clone).toArray(int[][]::new));
       }
       return;
     }
+    int bay = place / option.types();
+    int type = place % option.types();
     int step = draft.equalStrings ? option.parallel() : 1;
-    Bay here = draft.bays.get(bay);
-    for (int count = 0; count <= Math.min(left, here.roomFor(option.module())); count += step) {
-      counts[bay] = count;
-      if (count == 0 || bayMassKg(here, option, count) <= bayLimitKg(here) + ROUNDING) {
-        fill(option, counts, bay + 1, left - count, visitor);
-      }
+    int most = Math.min(left[type], draft.bays.get(bay).roomFor(option.module(type)));
+    for (int count = 0; count <= most; count += step) {
+      counts[bay][type] = count;
+      left[type] -= count;
+      fill(option, counts, place + 1, left, to);
+      left[type] += count;
     }
-    counts[bay] = 0;
+    counts[bay][type] = 0;
   }
 
-  private static double bayMassKg(Bay bay, PackOption option, int count) {
-    double boxKg = bay.enclosure().map(box -> Kind.MASS.siValueOf(box.mass())).orElse(0.0);
-    return count * Kind.MASS.siValueOf(option.module().mass()) + boxKg;
+  private boolean isInBay(PackOption option, int[][] counts, int place) {
+    int index = place / option.types() - 1;
+    Bay bay = draft.bays.get(index);
+    double share = 0;
+    for (int type = 0; type < option.types(); type++) {
+      int count = counts[index][type];
+      share += count == 0 ? 0 : (double) count / bay.roomFor(option.module(type));
+    }
+    boolean empty = Arrays.stream(counts[index]).allMatch(n -> n == 0);
+    return share <= 1 + 1e-9
+        && (empty || bayMassKg(bay, option, counts[index]) <= bayLimitKg(bay) + ROUNDING);
+  }
+
+  private static double bayMassKg(Bay bay, PackOption option, int[] counts) {
+    double massKg = bay.enclosure().map(box -> Kind.MASS.siValueOf(box.mass())).orElse(0.0);
+    for (int type = 0; type < counts.length; type++) {
+      massKg += counts[type] * Kind.MASS.siValueOf(option.module(type).mass());
+    }
+    return massKg;
   }
 
   private static double bayLimitKg(Bay bay) {
     return bay.massLimit().map(Kind.MASS::siValueOf).orElse(Double.POSITIVE_INFINITY);
   }
 
-  private void addIfKept(List<Found> all, PackOption option, int[] counts) {
+  private void addIfKept(List<Found> all, PackOption option, int[][] counts) {
     List<MassItem> items = items(option, counts);
     MassLedger ledger = draft.ledger.adding(items);
     double linkM = linkM(option, counts);
@@ -103,11 +136,11 @@ final class AllocationBruteForce {
           draft.target == null
               ? 0
               : Math.abs(ledger.after(draft.target.loadCase()).frontShare() - draft.target.share());
-      int used = (int) Arrays.stream(counts).filter(count -> count > 0).count();
+      int used = (int) Arrays.stream(counts).filter(AllocationBruteForce::isUsed).count();
       all.add(
           new Found(
               option.toString(),
-              Arrays.stream(counts).boxed().toList(),
+              Arrays.stream(counts).flatMapToInt(Arrays::stream).boxed().toList(),
               deviation,
               used,
               linkM,
@@ -115,19 +148,21 @@ final class AllocationBruteForce {
     }
   }
 
-  /** One item for each module. */
-  private List<MassItem> items(PackOption option, int[] counts) {
+  /** One item for each module, heavy ones first. */
+  private List<MassItem> items(PackOption option, int[][] counts) {
     List<MassItem> items = new ArrayList<>();
     for (int i = 0; i < counts.length; i++) {
       Bay bay = draft.bays.get(i);
-      for (int n = 1; n <= counts[i]; n++) {
-        items.add(
-            MassItem.of(
-                "module",
-                option.module().mass(),
-                BayAxis.between(bay.first(), bay.second(), n - 1)));
+      List<BatteryModule> modules = new ArrayList<>();
+      for (int type = 0; type < option.types(); type++) {
+        modules.addAll(Collections.nCopies(counts[i][type], option.module(type)));
       }
-      if (counts[i] > 0) {
+      modules.sort(Comparator.comparingDouble(m -> -Kind.MASS.siValueOf(m.mass())));
+      for (int n = 0; n < modules.size(); n++) {
+        Quantity<Mass> mass = modules.get(n).mass();
+        items.add(MassItem.of("module", mass, BayAxis.between(bay.first(), bay.second(), n)));
+      }
+      if (!modules.isEmpty()) {
         bay.enclosure().ifPresent(items::add);
       }
     }
@@ -178,15 +213,18 @@ final class AllocationBruteForce {
     return differenceKg;
   }
 
+  private static boolean isUsed(int[] ofBay) {
+    return Arrays.stream(ofBay).sum() > 0;
+  }
+
   /** Shortest over all orders of the used bays. */
-  private double linkM(PackOption option, int[] counts) {
+  private double linkM(PackOption option, int[][] counts) {
     boolean stated = draft.bays.stream().anyMatch(bay -> !bay.links().isEmpty());
-    int[] used =
-        java.util.stream.IntStream.range(0, counts.length).filter(i -> counts[i] > 0).toArray();
+    int[] used = IntStream.range(0, counts.length).filter(i -> isUsed(counts[i])).toArray();
     return stated ? shortest(option, counts, used, 0) : 0;
   }
 
-  private double shortest(PackOption option, int[] counts, int[] order, int fixed) {
+  private double shortest(PackOption option, int[][] counts, int[] order, int fixed) {
     if (fixed == order.length) {
       return lengthM(option, counts, order);
     }
@@ -200,18 +238,41 @@ final class AllocationBruteForce {
     return best;
   }
 
-  private double lengthM(PackOption option, int[] counts, int[] order) {
+  /** Every string laid module by module. */
+  private double lengthM(PackOption option, int[][] counts, int[] order) {
     double lengthM = 0;
-    int modules = 0;
-    for (int i = 0; i + 1 < order.length; i++) {
-      modules += counts[order[i]];
-      boolean crosses = modules % option.series() != 0;
-      double strings = draft.equalStrings ? option.parallel() : crosses ? 1 : 0;
-      if (strings > 0) {
-        lengthM += strings * distanceM(order[i], order[i + 1], 1 << order[i]);
+    int[][] left = Arrays.stream(order).mapToObj(i -> counts[i].clone()).toArray(int[][]::new);
+    for (int string = 0; string < option.parallel(); string++) {
+      TreeSet<Integer> places = new TreeSet<>();
+      for (int type = 0; type < option.types(); type++) {
+        lay(option, new Row(type, counts, order, left), places);
+      }
+      int spread = places.last() - places.first() + 1;
+      if (draft.contiguous && places.size() < spread) {
+        return Double.POSITIVE_INFINITY;
+      }
+      for (int i = places.first(); i < places.last(); i++) {
+        lengthM += distanceM(order[i], order[i + 1], 1 << order[i]);
       }
     }
     return lengthM;
+  }
+
+  private record Row(int type, int[][] counts, int[] order, int[][] left) {}
+
+  /** The modules of one type of one string. */
+  private void lay(PackOption option, Row row, TreeSet<Integer> places) {
+    int wanted = option.perString()[row.type()];
+    for (int i = 0; i < row.order().length; i++) {
+      int present = row.counts()[row.order()[i]][row.type()];
+      int share = draft.equalStrings ? present / option.parallel() : present;
+      int taken = Math.min(wanted, Math.min(share, row.left()[i][row.type()]));
+      if (taken > 0) {
+        places.add(i);
+        row.left()[i][row.type()] -= taken;
+        wanted -= taken;
+      }
+    }
   }
 
   /** Along every path through the other bays, or along the link of the two alone. */

@@ -94,8 +94,8 @@ class BayAllocatorMonotoneTest {
     for (Bay bay : draft.bays) {
       Bay more = bay;
       for (PackOption option : draft.options) {
-        int room = bay.roomFor(option.module());
-        more = room > 0 ? more.holds(option.module(), room + random.count(0, 2)) : more;
+        int room = bay.roomFor(option.module(0));
+        more = room > 0 ? more.holds(option.module(0), room + random.count(0, 2)) : more;
       }
       roomier.add(
           bay.massLimit().isPresent()
@@ -114,7 +114,7 @@ class BayAllocatorMonotoneTest {
         Bay.at("another", RandomBays.at(random.typed(-0.4, 3, 3), random.typed(-0.4, 0.4, 3), 0.5))
             .linkedTo("bay 1", org.wattwright.units.Measures.metres(random.typed(0.5, 3, 1)));
     for (PackOption option : draft.options) {
-      another = another.holds(option.module(), random.count(1, 5));
+      another = another.holds(option.module(0), random.count(1, 5));
     }
     List<Bay> more = new ArrayList<>(draft.bays);
     more.add(another);
@@ -127,7 +127,7 @@ class BayAllocatorMonotoneTest {
     BayAllocator allocator = new RandomBays(random).allocator();
     PackOption first = allocator.draft().options.get(0);
     BayAllocator more =
-        allocator.pack(first.module(), first.series() + random.count(1, 2), first.parallel());
+        allocator.pack(first.module(0), first.series() + random.count(1, 2), first.parallel());
     assertThat(cost(more)).isLessThanOrEqualTo(cost(allocator));
   }
 

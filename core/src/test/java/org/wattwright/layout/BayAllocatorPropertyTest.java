@@ -105,7 +105,7 @@ class BayAllocatorPropertyTest {
             .limits(draft.limits)
             .alternatives(draft.alternatives);
     for (PackOption option : draft.options) {
-      same = same.pack(option.module(), option.series(), option.parallel());
+      same = same.pack(option.groups(), option.parallel());
     }
     return same.leftRightDifferenceAtMost(kilograms(70))
         .frontShareTarget(0.5, 0.004, org.wattwright.vehicle.LoadCase.KERB);
@@ -114,8 +114,8 @@ class BayAllocatorPropertyTest {
   private static Bay mirrored(Bay bay, AllocationDraft draft) {
     Bay mirror = Bay.at(bay.name(), mirrored(bay.first())).next(mirrored(bay.second()));
     for (PackOption option : draft.options) {
-      if (bay.roomFor(option.module()) > 0) {
-        mirror = mirror.holds(option.module(), bay.roomFor(option.module()));
+      if (bay.roomFor(option.module(0)) > 0) {
+        mirror = mirror.holds(option.module(0), bay.roomFor(option.module(0)));
       }
     }
     if (bay.enclosure().isPresent()) {

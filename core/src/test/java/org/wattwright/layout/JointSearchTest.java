@@ -49,7 +49,7 @@ class JointSearchTest {
     static Problem of(Generator random) {
       BayAllocator allocator = new RandomBays(random).allocator();
       Set<BatteryModule> modules = new HashSet<>();
-      allocator.draft().options.forEach(option -> modules.add(option.module()));
+      allocator.draft().options.forEach(option -> modules.add(option.module(0)));
       return new Problem(List.copyOf(modules), allocator);
     }
 
@@ -76,7 +76,7 @@ class JointSearchTest {
     }
 
     private void add(List<Point> points, PackOption option) {
-      Pack pack = Pack.of(option.module(), option.series(), option.parallel());
+      Pack pack = Pack.of(option.module(0), option.series(), option.parallel());
       List<AllocationBruteForce.Found> ranked =
           new AllocationBruteForce(allocator.withOnly(option)).ranked();
       if (!ranked.isEmpty()) {

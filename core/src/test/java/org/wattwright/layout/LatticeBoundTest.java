@@ -24,7 +24,7 @@ class LatticeBoundTest {
 
   private static double bound(BayAllocator allocator, PackOption option, int mostUsed) {
     AllocationSpec spec = new AllocationSpec(allocator.withOnly(option).draft());
-    BayTables tables = new BayTables(spec, option, BayTables.NONE_LIFTED);
+    UnitTables tables = new UnitTables(spec, option, BayTables.NONE_LIFTED);
     LoadRule target = spec.target();
     return LatticeBound.of(tables, tables.of(target), target, mostUsed);
   }

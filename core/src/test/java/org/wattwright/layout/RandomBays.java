@@ -22,6 +22,8 @@ final class RandomBays {
   static final Tyre TYRE = Tyre.parse("175/70 R14 84T");
 
   private final Generator random;
+  private int leastRoom = 2;
+  private int mostRoom = 7;
 
   RandomBays(Generator random) {
     this.random = random;
@@ -80,6 +82,35 @@ final class RandomBays {
             .loadCase(laden)
             .alternatives(count(0, 5));
     if (coin()) {
+      allocator = allocator.pack(tall, count(3, 6), count(1, 2));
+    }
+    return requirements(allocator);
+  }
+
+  /**
+   * Three or four bays, one pack of two or three types of module, at times one of a single type.
+   */
+  BayAllocator mixedAllocator() {
+    leastRoom = 6;
+    mostRoom = 11;
+    BatteryModule flat = module("flat", grid(7, 14, 0.01));
+    BatteryModule tall = module("tall", grid(7, 14, 0.01));
+    BatteryModule tiny = module("tiny", grid(4, 7, 0.01));
+    List<SeriesGroup> string = new ArrayList<>();
+    string.add(SeriesGroup.of(flat, count(1, 3)));
+    string.add(SeriesGroup.of(tall, count(1, 3)));
+    if (random.between(0, 1) < 0.3) {
+      string.add(SeriesGroup.of(tiny, 1));
+    }
+    LoadCase laden =
+        LoadCase.KERB.named("laden").plus(MassItem.of("load", kilograms(300), at(2.2, 0, 0.7)));
+    BayAllocator allocator =
+        BayAllocator.over(MassLedger.of(van()), bays(List.of(flat, tall, tiny)))
+            .pack(string, count(1, string.size() == 2 ? 3 : 2))
+            .loadCase(LoadCase.KERB)
+            .loadCase(laden)
+            .alternatives(count(0, 5));
+    if (random.between(0, 1) < 0.2) {
       allocator = allocator.pack(tall, count(3, 6), count(1, 2));
     }
     return requirements(allocator);
@@ -144,7 +175,7 @@ final class RandomBays {
       bay = bay.massAtMost(kilograms(grid(60, 200, 1)));
     }
     for (BatteryModule module : modules) {
-      bay = bay.holds(module, count(2, 7));
+      bay = bay.holds(module, count(leastRoom, mostRoom));
     }
     return index == 0 ? bay : bay.linkedTo("bay " + count(0, index - 1), metres(grid(0.5, 3, 0.1)));
   }

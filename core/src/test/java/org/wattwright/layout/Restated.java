@@ -39,7 +39,7 @@ final class Restated {
       UnaryOperator<List<LoadCase>> caseOrder) {
     BayAllocator copy = BayAllocator.over(draft.ledger, bays).alternatives(draft.alternatives);
     for (PackOption option : packOrder.apply(draft.options)) {
-      copy = copy.pack(option.module(), option.series(), option.parallel());
+      copy = copy.pack(reversed(option.groups()), option.parallel());
     }
     for (LoadCase loadCase : caseOrder.apply(draft.loadCases)) {
       copy = copy.loadCase(loadCase);
@@ -60,6 +60,13 @@ final class Restated {
     return draft.target == null
         ? copy
         : copy.frontShareTarget(draft.target.share(), draft.target.band(), draft.target.loadCase());
+  }
+
+  /** Groups of a string in another order. */
+  private static <T> List<T> reversed(List<T> list) {
+    List<T> reversed = new ArrayList<>(list);
+    java.util.Collections.reverse(reversed);
+    return reversed;
   }
 
   static <T> List<T> shuffled(List<T> list, Generator random) {
