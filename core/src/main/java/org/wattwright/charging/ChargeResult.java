@@ -294,7 +294,8 @@ public final class ChargeResult implements Serializable {
 
   /**
    * What must be looked at, with the codes {@code charging.completes}, {@code charging.set-voltage}
-   * (safety, where a voltage is asked for), {@code charging.unthrottled-current} and {@code charging.temperature} (safety).
+   * (safety, where a voltage is asked for), {@code charging.unthrottled-current} and {@code
+   * charging.temperature} (safety).
    *
    * @return the checks
    */

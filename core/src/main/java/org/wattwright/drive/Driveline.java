@@ -15,6 +15,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
+import org.wattwright.check.Estimate;
 import org.wattwright.check.Given;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
@@ -153,6 +154,16 @@ public final class Driveline implements Serializable {
     return new Driveline(
         new Parts(
             p.gears, p.circumference, p.finalRatio, p.finalEfficiency, torque, p.shiftUpRadPerS));
+  }
+
+  /**
+   * With an estimate of what one half-shaft stands; checks take the low end of its band.
+   *
+   * @param torque from {@link HalfShaft}
+   * @return a new driveline
+   */
+  public Driveline withHalfShaftLimit(Estimate<Torque> torque) {
+    return withHalfShaftLimit(Given.estimated(torque.low(), torque.source()));
   }
 
   /**

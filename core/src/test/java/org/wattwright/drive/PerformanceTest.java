@@ -216,12 +216,12 @@ class PerformanceTest {
     assertThat(half(0.999 * actualNm).outcome()).isEqualTo(Outcome.FAIL);
     Driveline estimated =
         InventedDrive.driveline()
-            .withHalfShaftLimit(HalfShaft.fromOriginalEngine(newtonMetres(70), 3.6, 4.2).toGiven());
+            .withHalfShaftLimit(HalfShaft.fromOriginalEngine(newtonMetres(100), 3.6, 4.2));
     Check check =
         Performance.of(InventedDrive.builder().driveline(estimated).build()).checkHalfShaft();
     assertThat(check.outcome()).isEqualTo(Outcome.CAUTION);
     assertThat(check.limit().orElseThrow().quantity(Kind.TORQUE))
-        .isEqualTo(newtonMetres(70 * 3.6 * 4.2 / 2));
+        .isEqualTo(newtonMetres(100 * 3.6 * 4.2 / 2 * 0.8));
     Traction ice = Traction.of(InventedDrive.stance(), Axle.REAR, 0.1);
     Performance slippery = Performance.of(InventedDrive.builder().traction(ice).build());
     double slipNm =

@@ -24,6 +24,6 @@ public final class PowerLimit {
             study.byCurrent(List.of(amperes(150), amperes(250), amperes(400)))));
     System.out.println(
         study.smallestCurrent(
-            List.of(Ability.hold(kilometresPerHour(80), 0.03), Ability.startOn(0.20).with(laden))));
+            List.of(Ability.hold(kilometresPerHour(80), 0.03), Ability.startOn(0.15).with(laden))));
   }
 }
