@@ -17,6 +17,9 @@ import javax.measure.quantity.Power;
 import javax.measure.quantity.Time;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Source;
+import org.wattwright.check.StepBuilder;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measure;
@@ -38,6 +41,8 @@ public record BusDischarge(
     implements Serializable {
   /** Voltage class A ends here; ISO 6469-3. */
   private static final double HARMLESS_V = 60;
+
+  private static final Source LIMITS = Source.standard("ISO 6469-3; ISO 6469-4:2015", "cl. 5.2");
 
   /**
    * Checks the fields.
@@ -119,12 +124,58 @@ public record BusDischarge(
    * @return the check
    */
   public Check check(DischargeRule rule) {
-    String by = harmlessV(rule) > HARMLESS_V ? "by less than 0.2 J" : "by 60 V";
     return Check.named("discharge.time", "time to harmless, " + rule.name())
         .source(rule.source())
         .safety()
-        .note(by)
+        .note(harmlessBy(rule))
         .atMost(Figure.of(timeToHarmless(rule), SECOND), Figure.of(rule.within(), SECOND));
+  }
+
+  private String harmlessBy(DischargeRule rule) {
+    return harmlessV(rule) > HARMLESS_V ? "by less than 0.2 J" : "by 60 V";
+  }
+
+  /**
+   * How the time until it is harmless, and the loss, come about.
+   *
+   * @param rule the case
+   * @return the steps as computed
+   */
+  public Worksheet worksheet(DischargeRule rule) {
+    Worksheet.Recording sheet = Worksheet.record("Discharge, " + rule.name());
+    Figure start = Figure.of(from, Kind.VOLTAGE);
+    Figure bus = Figure.of(capacitance, Kind.CAPACITANCE);
+    Figure through = Figure.of(resistance, Kind.RESISTANCE);
+    Figure tau = Figure.ofSi(ohm() * farad(), SECOND);
+    Figure end = Figure.ofSi(harmlessV(rule), VOLT);
+    sheet.step("U_0", "highest voltage of the bus").gives(start);
+    sheet.step("C", "capacitance of the bus, upper tolerance").gives(bus);
+    sheet.step("R", "resistance, upper tolerance").gives(through);
+    sheet.step("τ", "time constant").formula("R·C").with("R", through).with("C", bus).gives(tau);
+    harmless(sheet, rule, bus).gives(end);
+    StepBuilder time = sheet.step("t", "time until it is harmless");
+    if (harmlessV(rule) < fromV()) {
+      time.formula("τ·ln(U_0/U)").with("τ", tau).with("U_0", start).with("U", end);
+    }
+    time.gives(Figure.of(timeToHarmless(rule), SECOND));
+    sheet.step("t_max", "time of the case").source(rule.source()).gives(within(rule));
+    StepBuilder loss = sheet.step("P", "loss at full voltage").formula("U_0²/R");
+    loss.with("U_0", start).with("R", through).gives(Figure.of(lossAtFullVoltage(), WATT));
+    return sheet.toWorksheet();
+  }
+
+  private static Figure within(DischargeRule rule) {
+    return Figure.of(rule.within(), SECOND);
+  }
+
+  private StepBuilder harmless(Worksheet.Recording sheet, DischargeRule rule, Figure bus) {
+    StepBuilder step =
+        sheet.step("U", "voltage at which it is harmless, " + harmlessBy(rule)).source(LIMITS);
+    return rule.lowEnergyWillDo()
+        ? step.formula("max(60 V, √(2·W/C))")
+            .with("W", Figure.of(StoredEnergy.lowEnergyLimit(), JOULE))
+            .with("C", bus)
+        : step;
   }
 
   /**

@@ -21,37 +21,43 @@ import org.wattwright.units.Measures;
  */
 public final class ChassisFaultLoop {
   private final String between;
-  private final double voltageV;
-  private final double resistanceOhm;
+  private final TwoFaultLevel highest;
+  private final TwoFaultLevel lowest;
   private final List<Fuse> fuses;
 
-  ChassisFaultLoop(String between, double voltageV, double resistanceOhm, List<Fuse> fuses) {
+  ChassisFaultLoop(String between, TwoFaultLevel highest, TwoFaultLevel lowest, List<Fuse> fuses) {
     this.between = between;
-    this.voltageV = voltageV;
-    this.resistanceOhm = resistanceOhm;
+    this.highest = highest;
+    this.lowest = lowest;
     this.fuses = List.copyOf(fuses);
   }
 
   /**
-   * Voltage of the part of the chain between the two faults.
+   * Highest voltage of the part of the chain between the two faults.
    *
    * @return in V
    */
   public Quantity<ElectricPotential> voltage() {
-    return VOLT.of(voltageV);
+    return VOLT.of(highest.voltageV());
   }
 
   /**
-   * Current of two dead faults: that voltage over the resistance of the part and of the bond.
+   * Highest current of two dead faults: the highest voltage over the lowest resistance of the part
+   * and of the bond.
    *
    * @return in A
    */
   public Quantity<ElectricCurrent> current() {
-    return AMPERE.of(currentA());
+    return AMPERE.of(highest.currentA());
   }
 
-  private double currentA() {
-    return voltageV / resistanceOhm;
+  /**
+   * Lowest current of two dead faults: cells empty, cold and aged, the bond at its highest.
+   *
+   * @return in A; empty if the chain does not tell
+   */
+  public Optional<Quantity<ElectricCurrent>> lowestCurrent() {
+    return lowest.isKnown() ? Optional.of(AMPERE.of(lowest.currentA())) : Optional.empty();
   }
 
   /**
@@ -64,9 +70,11 @@ public final class ChassisFaultLoop {
   }
 
   /**
-   * {@code isolation.two-faults}: one fuse in the loop clears its current at its voltage.
+   * {@code isolation.two-faults}: one fuse in the loop clears its highest and its lowest current at
+   * its voltage.
    *
-   * <p>NOT_CHECKED if no fuse is known to, and one lacks a rating that it takes to tell.
+   * <p>NOT_CHECKED if no fuse is known to, and one lacks a rating that it takes to tell, or the
+   * lowest current is not known.
    *
    * @return the check
    */
@@ -75,7 +83,7 @@ public final class ChassisFaultLoop {
         Check.named("isolation.two-faults", "two faults: " + between)
             .source(Source.commonPractice("a fuse in each loop that two faults can close"))
             .safety();
-    String loop = voltage() + ", " + Measures.format(current(), Kind.CURRENT);
+    String loop = voltage() + ", " + currents();
     List<String> missing = new ArrayList<>();
     for (Fuse fuse : fuses) {
       List<String> unknown = unknownOf(fuse);
@@ -84,9 +92,18 @@ public final class ChassisFaultLoop {
       }
       missing.addAll(unknown);
     }
+    if (!fuses.isEmpty() && !lowest.isKnown()) {
+      missing.add("chain.lowestVoltage");
+      missing.add("chain.highestResistance");
+    }
     return missing.isEmpty()
         ? check.note(loop + ", " + whyNot()).holds(false)
         : check.note(loop).notChecked(missing.toArray(String[]::new));
+  }
+
+  private String currents() {
+    return lowestCurrent().map(each -> Measures.format(each, Kind.CURRENT) + " … ").orElse("")
+        + Measures.format(current(), Kind.CURRENT);
   }
 
   private static List<String> unknownOf(Fuse fuse) {
@@ -107,7 +124,9 @@ public final class ChassisFaultLoop {
   private boolean clears(Fuse fuse) {
     double ratedV = fuse.directVoltage().map(Kind.VOLTAGE::siValueOf).orElse(0.0);
     double capacityA = fuse.breakingCapacity().map(Kind.CURRENT::siValueOf).orElse(0.0);
-    return voltageV <= ratedV && currentA() <= capacityA && currentA() >= lowestClearedA(fuse);
+    return highest.voltageV() <= ratedV
+        && highest.currentA() <= capacityA
+        && lowest.currentA() >= lowestClearedA(fuse);
   }
 
   /** A partial-range link from its minimum breaking current; a full-range one once it melts. */

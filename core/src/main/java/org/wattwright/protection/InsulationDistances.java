@@ -24,8 +24,9 @@ import org.wattwright.internal.Require;
  * <p>Creepage by working voltage, linear between rows; clearance by impulse voltage, next step
  * upward, times a factor for altitude above 2000 m (creepage has none). Reinforced insulation:
  * twice the creepage, and the clearance of the next impulse step (both from memory). Below the
- * first row the first row counts; where the tables carried here have no entry the answer is empty.
- * Source: IEC 60664-1:2020 Tables F.1, F.2, F.5 and A.2. Immutable and thread-safe.
+ * first row the first row counts; where the tables carried here have no entry the answer is empty,
+ * as for material group IIIb in pollution degree 3 above 630 V. Source: IEC 60664-1:2020 Tables
+ * F.1, F.2, F.5 and A.2. Immutable and thread-safe.
  *
  * <pre>{@code
  * InsulationDistances.in(PollutionDegree.TWO).on(MaterialGroup.IIIa)
@@ -208,5 +209,24 @@ public final class InsulationDistances {
     return needed.isPresent()
         ? safe.atLeast(measured, Figure.of(needed.get(), MILLIMETRE))
         : safe.notChecked(measured, entry);
+  }
+
+  /**
+   * What the distances count with.
+   *
+   * @return for example {@code basic, pollution degree TWO, material group IIIb, INHOMOGENEOUS
+   *     field, 0 m}
+   */
+  @Override
+  public String toString() {
+    return (reinforced ? "reinforced" : "basic")
+        + ", pollution degree "
+        + degree
+        + ", material group "
+        + group
+        + ", "
+        + field
+        + " field, "
+        + METRE.of(altitudeM);
   }
 }

@@ -79,8 +79,8 @@ final class InsulationTables {
             "creepage.csv",
             rows.stream().mapToDouble(row -> row.number("voltage [V]")).toArray(),
             rows.stream().mapToDouble(row -> row.number("creepage [mm]")).toArray());
-    return workingV <= table.lastX()
-        ? OptionalDouble.of(table.at(workingV))
-        : OptionalDouble.empty();
+    double lastV =
+        degree == PollutionDegree.THREE ? group.lastInDirtV(table.lastX()) : table.lastX();
+    return workingV <= lastV ? OptionalDouble.of(table.at(workingV)) : OptionalDouble.empty();
   }
 }

@@ -2,6 +2,7 @@ package org.wattwright.protection;
 
 import static org.wattwright.units.WorkshopUnits.MEGAOHM;
 import static org.wattwright.units.WorkshopUnits.OHM;
+import static org.wattwright.units.WorkshopUnits.OHM_PER_VOLT;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 
 import java.io.Serializable;
@@ -13,6 +14,7 @@ import org.wattwright.check.CautionBand;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
@@ -43,6 +45,8 @@ public record IsolationMeasurement(
     implements Serializable {
   private static final Source ANNEX =
       Source.standard("UN R100 rev. 2", "isolation-resistance annex, para 1.2.3.4, 1.2.3.5");
+
+  private static final Source READING = Source.measurement("voltmeter");
 
   /** Draft AIS-156 (2019) Annex B cl. 1.2.2, as UN R136. */
   private static final double LEAST_VOLTMETER_MOHM = 10;
@@ -121,6 +125,57 @@ public record IsolationMeasurement(
         .basis(Basis.MEASURED)
         .safety()
         .atLeast(Figure.of(resistance(), OHM), Figure.of(rule.required(working), OHM));
+  }
+
+  /**
+   * How the measured resistance comes about, and what the rule asks for.
+   *
+   * @param working highest working voltage, &gt; 0 V and at most 1500 V
+   * @param rule how AC and DC hang together
+   * @return the steps as computed
+   * @throws InvalidInputException if the voltage is outside its range
+   */
+  public Worksheet worksheet(Quantity<ElectricPotential> working, IsolationRule rule) {
+    Worksheet.Recording sheet = Worksheet.record("Isolation resistance");
+    Figure packFigure = read(sheet, "U_b", "between the poles", pack);
+    Figure first = read(sheet, "U_1", "pole to chassis, the higher one", higher);
+    read(sheet, "U_2", "pole to chassis, the lower one", lower);
+    Figure again = read(sheet, "U′", "the higher one, R_0 across it", withKnown);
+    Figure across = Figure.of(known, Kind.RESISTANCE);
+    sheet.step("R_0", "known resistance").gives(across);
+    sheet
+        .step("R_i", "isolation resistance, the lesser leak")
+        .formula("R_0·U_b·(1/U′ − 1/U_1)")
+        .with("R_0", across)
+        .with("U_b", packFigure)
+        .with("U′", again)
+        .with("U_1", first)
+        .basis(Basis.MEASURED)
+        .source(ANNEX)
+        .gives(Figure.of(resistance(), OHM));
+    needed(sheet, working, rule);
+    return sheet.toWorksheet();
+  }
+
+  private static void needed(
+      Worksheet.Recording sheet, Quantity<ElectricPotential> working, IsolationRule rule) {
+    Figure perVolt = Figure.of(rule.perVolt(), OHM_PER_VOLT);
+    Figure highest = Figure.of(working, Kind.VOLTAGE);
+    sheet.step("r", "rule " + rule).source(IsolationRule.SOURCE).gives(perVolt);
+    sheet
+        .step("R_min", "isolation resistance that is needed")
+        .formula("r·U_max")
+        .with("r", perVolt)
+        .with("U_max", highest)
+        .source(IsolationRule.SOURCE)
+        .gives(Figure.of(rule.required(working), OHM));
+  }
+
+  private static Figure read(
+      Worksheet.Recording sheet, String symbol, String where, Quantity<ElectricPotential> voltage) {
+    Figure figure = Figure.of(voltage, Kind.VOLTAGE);
+    sheet.step(symbol, where).basis(Basis.MEASURED).source(READING).gives(figure);
+    return figure;
   }
 
   /**

@@ -40,6 +40,13 @@ public enum MaterialGroup {
     throw new IllegalStateException("no group for " + index);
   }
 
+  /**
+   * IIIb is not for pollution degree 3 above 630 V; footnote of the creepage table, from memory.
+   */
+  double lastInDirtV(double lastRowV) {
+    return this == IIIb ? Math.min(630, lastRowV) : lastRowV;
+  }
+
   /** As the creepage table has it, which does not tell IIIa from IIIb. */
   String tableName() {
     return this == IIIa || this == IIIb ? "III" : name();

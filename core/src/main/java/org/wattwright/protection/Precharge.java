@@ -135,7 +135,7 @@ public final class Precharge {
         Kind.CAPACITANCE.ofSi(capacitanceF * (1 + capacitanceTolerance)));
   }
 
-  private double supplyOhmOrZero() {
+  double supplyOhmOrZero() {
     return supplyOhm == null ? 0 : supplyOhm;
   }
 
@@ -214,6 +214,14 @@ public final class Precharge {
         new PrechargeKernel(
             supplyV, resistorOhm, supplyOhmOrZero(), capacitanceF * capacitanceFactor, load);
     return new PrechargeCourse(kernel, supplyV - targetDifferenceV());
+  }
+
+  double closingShare() {
+    return closingShare;
+  }
+
+  PrechargeKernel.Load load() {
+    return load;
   }
 
   double supplyV() {

@@ -19,6 +19,7 @@ import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.units.NamedUnit;
 
 /**
@@ -154,6 +155,15 @@ public final class PrechargeResult {
     checks.add(timeOutCheck());
     checks.add(make());
     return List.copyOf(checks);
+  }
+
+  /**
+   * How target, time, peak and energy come about.
+   *
+   * @return the steps as computed
+   */
+  public Worksheet worksheet() {
+    return new PrechargeSheet(precharge, resistor).write(this);
   }
 
   private CheckBuilder check(String code, String what, Source source) {

@@ -5,6 +5,11 @@
  *   Pack ─▶ FaultSource ─┐           TimeCurrentCurve ─┐
  *   FaultPath ───────────┼─▶ FaultRange                ├─▶ Fuse ─▶ Clearing, Check, Selectivity
  *   CapacitorDischarge ──┘   └─▶ FuseDuty ─────────────┘
+ *
+ *   Contactor, PrechargeLoad ─▶ Precharge ─▶ PrechargeResult ─▶ Check, Worksheet
+ *   DischargeRule ─▶ BusDischarge            SeriesChain ─▶ ChassisFaultLoop
+ *   IsolationRule ─▶ IsolationLeaks, IsolationMeasurement
+ *   InsulationDistances, Bonding, InletProtection, RailCapacitance, WithstandTest
  * </pre>
  *
  * <p>Example:

@@ -30,6 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
+import org.wattwright.check.Worksheet;
 import org.wattwright.testing.Generator;
 import org.wattwright.testing.ValueTypeContract;
 import org.wattwright.units.InvalidInputException;
@@ -113,6 +114,56 @@ class PrechargeTest {
       ClosingInrush loop = new ClosingInrush(ohms(0.05), microhenries(4), microfarads(900));
       double volt = Kind.VOLTAGE.siValueOf(loop.admissible(amperes(300)));
       assertThat(Kind.CURRENT.siValueOf(loop.peak(volts(volt)))).isCloseTo(300, within(1e-9));
+    }
+  }
+
+  @Nested
+  class Working {
+    @Test
+    void showsCourseCornersPeakAndEnergy() {
+      Precharge precharge =
+          plain()
+              .capacitanceTolerance(0.2)
+              .supplyResistance(milliohms(60))
+              .contactor(CONTACTOR)
+              .build();
+      PrechargeResult result = precharge.with(fortyOhm().tolerance(0.05));
+      Worksheet sheet = result.worksheet();
+      assertThat(sheet.toText())
+          .contains("ΔU = I_make·Z = 200 A · 60 mΩ = 12 V")
+          .contains("U_c = U − ΔU = 400 V − 12 V = 388 V")
+          .contains("τ = (R + R_s)·C = (40 Ω + 60 mΩ) · 1 mF = 40.06 ms")
+          .contains("t = τ·ln(U_end/(U_end − U_c)) =")
+          .contains("I_0 = U/(R·(1 − r) + R_s) = ");
+      assertThat(step(sheet, "t", Kind.TIME)).isEqualTo(second(result.nominal()));
+      assertThat(step(sheet, "t_max", Kind.TIME)).isEqualTo(second(result.slowest()));
+      assertThat(step(sheet, "I_0", Kind.CURRENT)).isCloseTo(400 / 38.06, within(1e-12));
+      assertThat(step(sheet, "P_0", Kind.POWER))
+          .isCloseTo(400 / 38.06 * (400 / 38.06) * 38, within(1e-9));
+      assertThat(step(sheet, "W", Kind.ENERGY))
+          .isEqualTo(Kind.ENERGY.siValueOf(result.energyPerShot().orElseThrow()));
+    }
+
+    @Test
+    void showsLoads() {
+      PrechargeBuilder resistive = plain().load(PrechargeLoad.resistance("bleed", ohms(2000)));
+      assertThat(resistive.build().with(fortyOhm()).worksheet().toText())
+          .contains("ΔU = (1 − s)·U = (1 − 95 %) · 400 V = 20 V")
+          .contains("U_end = U/(1 + (R + R_s)/R_L) = 400 V / (1 + (40 Ω + 0 Ω) / 2 kΩ) = 392.2 V")
+          .contains("τ = C/(1/(R + R_s) + 1/R_L) =");
+      PrechargeResult stuck =
+          resistive.load(PrechargeLoad.current("pump", amperes(1))).build().with(fortyOhm());
+      assertThat(stuck.worksheet().toText())
+          .contains("U_end = (U − (R + R_s)·I_L)/(1 + (R + R_s)/R_L)")
+          .contains("= 352.9 V");
+      assertThat(stuck.worksheet().step("t")).isEmpty();
+      assertThat(stuck.worksheet().step("t_max")).isEmpty();
+      assertThat(stuck.worksheet().step("W")).isEmpty();
+    }
+
+    private <Q extends javax.measure.Quantity<Q>> double step(
+        Worksheet sheet, String symbol, Kind<Q> kind) {
+      return kind.siValueOf(sheet.step(symbol).orElseThrow().result().quantity(kind));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.wattwright.protection;
 
+import static org.wattwright.units.Measures.amperes;
 import static org.wattwright.units.Measures.kiloohms;
 import static org.wattwright.units.Measures.kilovolts;
 import static org.wattwright.units.Measures.megaohms;
@@ -61,7 +62,8 @@ class ShockProtectionReferenceTest {
       case "ISO-011" -> VALIDATION.computed(row, limitMa(IsolationRule.DC));
       case "ISO-012" -> VALIDATION.computed(row, limitMa(IsolationRule.AC));
       case "ISO-020", "ISO-021", "ISO-022" ->
-          VALIDATION.notCovered(row, "readings are inputs; a test of the circuit works them out");
+          VALIDATION.notCovered(
+              row, "readings of the circuit: ShockNgspiceTest works them out and compares");
       case "ISO-023" -> VALIDATION.computed(row, measured.resistance(), Kind.RESISTANCE);
       case "ISO-024" ->
           VALIDATION.computed(row, a.perVolt(volts(400)), Kind.RESISTANCE_PER_VOLTAGE);
@@ -190,6 +192,11 @@ class ShockProtectionReferenceTest {
               row,
               Bonding.toChassis("part", ohms(0)).limit().orElseThrow().quantity(Kind.RESISTANCE),
               Kind.RESISTANCE);
+      case "SHK-002" ->
+          VALIDATION.transcribed(
+              row,
+              Bonding.testCurrent(amperes(1)).limit().orElseThrow().quantity(Kind.CURRENT),
+              Kind.CURRENT);
       case "SHK-005" ->
           VALIDATION.transcribed(
               row,
