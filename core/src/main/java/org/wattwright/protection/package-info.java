@@ -20,6 +20,20 @@
  * parameter or result is null unless marked. All types but the builders are immutable and
  * thread-safe.
  *
+ * <pre>
+ * Circuit (what one asks)   CircuitSupply (what feeds its faults)   Cable, Fuse, Contactor, resistor
+ *          └──────────────┬───────────────┴──────────────────────────────────┘
+ *                 CircuitDesigner ── CircuitDesign ── DesignedCircuit
+ *                                                      ├─ checks, governing, runnerUp, worksheet
+ *                                                      ├─ CurrentCover (who deals with each current)
+ *                                                      └─ curves, marks, elements (for drawings)
+ * </pre>
+ *
+ * <pre>{@code
+ * CircuitDesigner.fedBy(battery).circuits(circuits)
+ *     .cables(cables).fuses(fuses).contactors(contactors).prechargeResistors(resistors).run()
+ * }</pre>
+ *
  * <p>The figures support, and never replace, local codes and licensed practice: a pack cannot be
  * switched off inside, and an arc of direct current does not go out by itself.
  */
