@@ -97,7 +97,7 @@ final class CircuitSection {
             ">Drop",
             ">Hottest",
             "Lowest, highest fault",
-            ">Cleared in",
+            "Cleared in",
             "Governing check");
     for (DesignedCircuit each : design.circuits()) {
       table = table.row(row(each));

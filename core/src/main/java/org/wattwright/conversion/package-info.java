@@ -3,7 +3,8 @@
  *
  * <pre>
  *   Pack, Device …, OperatingConditions ─┬▶ Conversion ─▶ review(): every check, worst first
- *   MassLedger, LoadCase …, AxleLimits, Chassis ┘       (windows: WindowReview, masses: VehicleReview)
+ *   MassLedger, LoadCase …, AxleLimits, Chassis ┤       (windows: WindowReview, masses: VehicleReview,
+ *   Circuits: CircuitDesign, IsolationBudget … ─┘        circuits: Circuits)
  *                                                     ├▶ openItems(): who must still answer what
  *                                                     └▶ toSheet(): CalculationSheet ─▶ MarkdownSheet
  * </pre>

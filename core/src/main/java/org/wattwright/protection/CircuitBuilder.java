@@ -386,7 +386,7 @@ public final class CircuitBuilder {
    *
    * @return immutable
    * @throws InvalidInputException if the highest operating current is below the continuous one or
-   *     the profile's peak, or a trip is set at or below it
+   *     the profile's peak, or a trip is set below it
    */
   public Circuit build() {
     return Circuit.from(this);

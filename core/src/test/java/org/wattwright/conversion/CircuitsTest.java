@@ -58,13 +58,13 @@ class CircuitsTest {
   private static final Cable CABLE =
       Cable.of(
               "cable",
-              ConductorSize.metric(squareMillimetres(10), StrandClass.FLEXIBLE),
+              ConductorSize.metric(squareMillimetres(16), StrandClass.FLEXIBLE),
               InsulationMaterial.XLPE)
-          .conductorDiameter(millimetres(4.2))
-          .outerDiameter(millimetres(6.5))
+          .conductorDiameter(millimetres(5.3))
+          .outerDiameter(millimetres(7.9))
           .voltageRating(volts(600))
           .minimumBendRadius(millimetres(20))
-          .massPerLength(Measures.kilogramsPerMetre(0.12))
+          .massPerLength(Measures.kilogramsPerMetre(0.18))
           .build();
 
   private static Fuse fuse(double directV) {
@@ -129,7 +129,7 @@ class CircuitsTest {
         .containsSubsequence("Masses and axles", "Circuits", "Isolation and bonding", "Checks");
     String markdown = MarkdownSheet.render(sheet);
     assertThat(markdown.replaceAll(" +", " "))
-        .contains("| heater | 20 A | 10 mm² | link 40 | – |")
+        .contains("| heater | 20 A | 16 mm² | link 40 | – |")
         .contains("| all together, in parallel | 1 MΩ | 1 MΩ | 100 % | 10 nF | measured |")
         .contains("#### Circuit heater");
   }

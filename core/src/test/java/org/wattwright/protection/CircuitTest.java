@@ -61,10 +61,10 @@ class CircuitTest {
             () ->
                 Circuit.of("traction", CircuitRole.TRACTION_MAIN)
                     .continuousCurrent(amperes(140))
-                    .trip(OvercurrentTrip.at(amperes(140), milliseconds(50), "inverter"))
+                    .trip(OvercurrentTrip.at(amperes(139), milliseconds(50), "inverter"))
                     .build())
         .isInstanceOf(InvalidInputException.class)
-        .hasMessage("Circuit.trip of traction must be > 140 A of normal operation, but was 140 A");
+        .hasMessage("Circuit.trip of traction must be ≥ 140 A of normal operation, but was 139 A");
     assertThatThrownBy(() -> OvercurrentTrip.at(amperes(0), seconds(1), "inverter"))
         .hasMessage("OvercurrentTrip.current must be > 0 A, but was 0 A");
     assertThatThrownBy(() -> Circuit.of(" ", CircuitRole.HEATER))

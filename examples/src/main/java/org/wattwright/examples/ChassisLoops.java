@@ -4,6 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
+import org.wattwright.units.Measures;
+import org.wattwright.protection.FaultPath;
+import org.wattwright.protection.FaultCurrent;
+import org.wattwright.examples.job.CircuitsInput;
+import org.wattwright.check.Source;
+import org.wattwright.check.Given;
+import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
 import org.wattwright.battery.Pack;
 import org.wattwright.battery.SeriesString;
@@ -19,19 +26,26 @@ import org.wattwright.protection.SeriesChain;
  * through its bays and back, a fuse in the middle of the modules of each bay.
  */
 final class ChassisLoops {
+  private static final Given<Quantity<ElectricPotential>> NO_ARC =
+      Given.estimated(Measures.volts(0), Source.commonPractice("two bolted faults"));
+
   private static final String BOX = "contactor and fuse box";
 
   private final List<Fuse> links;
+  private final CircuitsInput input;
   private final Quantity<ElectricResistance> bond;
   private int nextLink;
 
-  private ChassisLoops(CircuitDesign design, Quantity<ElectricResistance> bond) {
+  private ChassisLoops(
+      CircuitsInput input, CircuitDesign design, Quantity<ElectricResistance> bond) {
+    this.input = input;
     this.bond = bond;
     this.links = fuses(design, CircuitRole.INTER_BAY_LINK);
   }
 
-  static List<Check> checks(Pack pack, CircuitDesign design, Quantity<ElectricResistance> bond) {
-    ChassisLoops loops = new ChassisLoops(design, bond);
+  static List<Check> checks(
+      CircuitsInput input, Pack pack, CircuitDesign design, Quantity<ElectricResistance> bond) {
+    ChassisLoops loops = new ChassisLoops(input, design, bond);
     List<Check> checks = new ArrayList<>();
     List<Fuse> own = fuses(design, CircuitRole.STRING);
     for (int i = 0; i < pack.strings().size(); i++) {
@@ -64,7 +78,7 @@ final class ChassisLoops {
         .toList();
   }
 
-  private static SeriesChain through(
+  private SeriesChain through(
       SeriesChain chain, SeriesString.Group group, Optional<Fuse> fuse) {
     SeriesChain half = cells(chain, group, group.count() / 2);
     if (fuse.isPresent()) {
@@ -73,11 +87,21 @@ final class ChassisLoops {
     return cells(half, group, group.count() - group.count() / 2);
   }
 
-  private static SeriesChain cells(SeriesChain chain, SeriesString.Group group, int count) {
+  /** From full, warm and new to empty, cold and aged; no arc, which burns at the faults. */
+  private SeriesChain cells(SeriesChain chain, SeriesString.Group group, int count) {
     if (count == 0) {
       return chain;
     }
     Pack part = Pack.of(group.module(), count, 1);
-    return chain.cells(part.maximumVoltage(), part.ohmicResistance().orElseThrow());
+    FaultCurrent weakest =
+        FaultSupplies.source(input, part)
+            .withArcVoltage(NO_ARC)
+            .lowest(FaultPath.EMPTY)
+            .current();
+    return chain.cells(
+        part.maximumVoltage(),
+        part.ohmicResistance().orElseThrow(),
+        weakest.drivingVoltage(),
+        weakest.resistance());
   }
 }

@@ -80,7 +80,7 @@ final class CircuitPlan {
             input
                 .shock()
                 .bondBetweenBays()
-                .map(r -> ChassisLoops.checks(pack, design, r))
+                .map(r -> ChassisLoops.checks(input, pack, design, r))
                 .orElseGet(CircuitPlan::loopsUnknown))
         .checks(inlet());
   }

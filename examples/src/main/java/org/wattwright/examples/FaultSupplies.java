@@ -65,7 +65,7 @@ final class FaultSupplies {
     return Pack.of(pack.strings().subList(0, 1));
   }
 
-  private static FaultSource source(CircuitsInput input, Pack pack) {
+  static FaultSource source(CircuitsInput input, Pack pack) {
     Given<Double> oldest = input.faults().oldest();
     FaultSource source =
         FaultSource.of(pack)

@@ -29,6 +29,7 @@ class PlotTest {
         label -> windows(label).svg("p"),
         label -> power(label).svg("p"),
         label -> fuse(label).svg("p"),
+        label -> single(label).svg("p"),
         label -> front(label).svg("p"),
         label -> side(label).svg("p"));
   }
@@ -79,7 +80,34 @@ class PlotTest {
   private static LineSeriesPlot fuse(String label) {
     return LineSeriesPlot.logarithmic("Current [A]", "Time [s]")
         .series(Series.of(label, List.of(new Point(600, 3600), new Point(10000, 0.004))))
-        .verticalLimit("highest fault", 7400);
+        .verticalLimit("highest fault", 7400)
+        .gap("left open", 700, 900);
+  }
+
+  private static SingleLinePlot single(String label) {
+    List<SingleLinePlot.Element> every =
+        Stream.of(LineSymbol.values())
+            .map(symbol -> new SingleLinePlot.Element(symbol, symbol.name()))
+            .toList();
+    return SingleLinePlot.empty()
+        .source(new SingleLinePlot.Column(label, every))
+        .main(new SingleLinePlot.Column("main", every))
+        .branch(new SingleLinePlot.Column("branch", every))
+        .apart(new SingleLinePlot.Column("apart", every));
+  }
+
+  @Test
+  void aSingleLineDiagramNamesEveryCircuitAndElement() {
+    List<String> texts = texts(single("source").svg("p"));
+    assertThat(texts).contains("source", "main", "branch", "apart", "M", "3~", "=", "~");
+    assertThat(texts.stream().filter("FUSE"::equals)).hasSize(4);
+  }
+
+  @Test
+  void aGapIsNamed() {
+    assertThat(texts(fuse("label").svg("p"))).contains("left open");
+    assertThatThrownBy(() -> fuse("label").gap("x", 0, 1))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   private static ScatterFrontPlot front(String label) {
