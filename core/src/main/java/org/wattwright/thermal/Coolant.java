@@ -5,6 +5,7 @@ import static org.wattwright.units.WorkshopUnits.JOULE_PER_KILOGRAM_KELVIN;
 import static org.wattwright.units.WorkshopUnits.KILOGRAM_PER_CUBIC_METRE;
 
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -15,6 +16,7 @@ import org.wattwright.check.CautionBand;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Given;
 import org.wattwright.check.Source;
 import org.wattwright.internal.LinearTable;
 import org.wattwright.internal.Require;
@@ -50,16 +52,14 @@ public final class Coolant implements Serializable {
   private final Source source;
 
   private Coolant(
-      String name, double glycolShare, LinearTable[] densityAndSpecificHeat, Origin origin) {
+      String name, double glycolShare, Given<List<LinearTable>> densityAndSpecificHeat) {
     this.name = name;
     this.glycolShare = glycolShare;
-    this.densityKgPerM3 = densityAndSpecificHeat[0];
-    this.specificHeatJPerKgK = densityAndSpecificHeat[1];
-    this.basis = origin.basis();
-    this.source = origin.source();
+    this.densityKgPerM3 = densityAndSpecificHeat.value().get(0);
+    this.specificHeatJPerKgK = densityAndSpecificHeat.value().get(1);
+    this.basis = densityAndSpecificHeat.basis();
+    this.source = densityAndSpecificHeat.source();
   }
-
-  private record Origin(Basis basis, Source source) {}
 
   /**
    * Ethylene glycol in water.
@@ -73,15 +73,15 @@ public final class Coolant implements Serializable {
    */
   public static Coolant ethyleneGlycol(double volumeShare) {
     Require.between("Coolant.volumeShare", volumeShare, 0.3, 0.6);
-    LinearTable[] tables = {
-      GlycolTable.densityKgPerM3(volumeShare), GlycolTable.specificHeatJPerKgK(volumeShare)
-    };
+    List<LinearTable> tables =
+        List.of(
+            GlycolTable.densityKgPerM3(volumeShare), GlycolTable.specificHeatJPerKgK(volumeShare));
     boolean tabled = GlycolTable.isFull(volumeShare);
     String name =
         "ethylene glycol "
             + Measures.format(Measures.percent(volumeShare * 100), Kind.DIMENSIONLESS);
     Basis basis = tabled ? Basis.DATA_SHEET : Basis.ESTIMATED;
-    return new Coolant(name, volumeShare, tables, new Origin(basis, GlycolTable.SOURCE));
+    return new Coolant(name, volumeShare, new Given<>(tables, basis, GlycolTable.SOURCE));
   }
 
   /**
@@ -91,11 +91,10 @@ public final class Coolant implements Serializable {
    * @return water, 998.207 kg/m³ and 4184.05 J/(kg·K)
    */
   public static Coolant water() {
-    LinearTable[] tables = {
-      constant(WATER_DENSITY_KG_PER_M3), constant(WATER_SPECIFIC_HEAT_J_PER_KG_K)
-    };
+    List<LinearTable> tables =
+        List.of(constant(WATER_DENSITY_KG_PER_M3), constant(WATER_SPECIFIC_HEAT_J_PER_KG_K));
     Source source = Source.literature("IAPWS formulation", "20 °C, 1 atm");
-    return new Coolant("water", Double.NaN, tables, new Origin(Basis.DATA_SHEET, source));
+    return new Coolant("water", Double.NaN, new Given<>(tables, Basis.DATA_SHEET, source));
   }
 
   /**
@@ -110,14 +109,14 @@ public final class Coolant implements Serializable {
   public static Coolant of(
       String name, Quantity<Density> density, Quantity<SpecificHeatCapacity> specificHeat) {
     String checked = Require.text("Coolant.name", name);
-    LinearTable[] tables = {
-      constant(Require.quantity("Coolant.density", density, KILOGRAM_PER_CUBIC_METRE).positive()),
-      constant(
-          Require.quantity("Coolant.specificHeat", specificHeat, JOULE_PER_KILOGRAM_KELVIN)
-              .positive())
-    };
-    Origin origin = new Origin(Basis.DATA_SHEET, Source.dataSheet(checked));
-    return new Coolant(checked, Double.NaN, tables, origin);
+    List<LinearTable> tables =
+        List.of(
+            constant(
+                Require.quantity("Coolant.density", density, KILOGRAM_PER_CUBIC_METRE).positive()),
+            constant(
+                Require.quantity("Coolant.specificHeat", specificHeat, JOULE_PER_KILOGRAM_KELVIN)
+                    .positive()));
+    return new Coolant(checked, Double.NaN, Given.dataSheet(tables, checked));
   }
 
   private static LinearTable constant(double value) {
