@@ -73,10 +73,14 @@ public record HeaterDuty(Quantity<Power> lower, Quantity<Power> upper, double up
   /**
    * Both steps and the share.
    *
-   * @return for example {@code 2000 W, 43 % of the time 3000 W}
+   * @return for example {@code 2 kW, 43 % of the time 3 kW}
    */
   @Override
   public String toString() {
-    return lower + ", " + Figure.share(upperShare) + " of the time " + upper;
+    return Figure.of(lower, WATT)
+        + ", "
+        + Figure.share(upperShare)
+        + " of the time "
+        + Figure.of(upper, WATT);
   }
 }

@@ -159,7 +159,7 @@ public record HeaterRange(
   public String toString() {
     return Figure.of(with(), KILOMETRE)
         + " with "
-        + heater
+        + Figure.of(heater, WATT)
         + ", "
         + Figure.of(without(), KILOMETRE)
         + " without";

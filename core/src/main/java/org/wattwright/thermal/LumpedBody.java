@@ -14,6 +14,7 @@ import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import org.wattwright.check.Figure;
 import org.wattwright.internal.Require;
 import org.wattwright.units.HeatCapacity;
 import org.wattwright.units.InvalidInputException;
@@ -199,6 +200,8 @@ public record LumpedBody(
    */
   @Override
   public String toString() {
-    return heatCapacity + ", losing " + conductance;
+    return Figure.of(heatCapacity, Kind.HEAT_CAPACITY)
+        + ", losing "
+        + Figure.of(conductance, WATT_PER_KELVIN);
   }
 }

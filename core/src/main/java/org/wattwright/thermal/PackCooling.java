@@ -161,14 +161,14 @@ public final class PackCooling implements Serializable {
 
   void record(Recorder recorder) {
     recorder
-        .step("C", "capacity rate of " + stream + " at " + inletText())
+        .step("C_c", "capacity rate of " + stream + " at " + inletText())
         .formula("ρ·V̇·c")
         .basis(basis)
         .gives(capacityRateWPerK, WATT_PER_KELVIN);
     recorder
         .step("G_c", "conductance from pack to the stream's inlet")
-        .formula("C·(1 − e^(−UA/C))")
-        .with("C", capacityRateWPerK, WATT_PER_KELVIN)
+        .formula("C_c·(1 − e^(−UA/C_c))")
+        .with("C_c", capacityRateWPerK, WATT_PER_KELVIN)
         .with("UA", wallWPerK, WATT_PER_KELVIN)
         .basis(basis)
         .source(SOURCE)

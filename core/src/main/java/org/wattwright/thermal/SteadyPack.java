@@ -16,6 +16,9 @@ final class SteadyPack {
   private static final double ACCURACY_K = 1e-9;
   private static final int MOST_EVALUATIONS = 200;
 
+  /** A linear part below this share of the heat is the rounding of a difference. */
+  private static final double ROUNDING = 1e-13;
+
   private final PackHeatModel model;
 
   private SteadyPack(PackHeatModel model) {
@@ -46,7 +49,9 @@ final class SteadyPack {
     double onceW = model.heatW(soc, atK, sign * scaleA) - zeroW;
     double twiceW = model.heatW(soc, atK, 2 * sign * scaleA) - zeroW;
     double squareW = (twiceW - 2 * onceW) / 2;
-    return new Parabola(squareW / (scaleA * scaleA), (onceW - squareW) / scaleA, zeroW);
+    double lineW = onceW - squareW;
+    double cleanW = Math.abs(lineW) > ROUNDING * Math.abs(twiceW) ? lineW : 0;
+    return new Parabola(squareW / (scaleA * scaleA), cleanW / scaleA, zeroW);
   }
 
   double continuousA(PackState state, Direction direction) {
