@@ -8,6 +8,7 @@ import org.wattwright.drive.*
 import org.wattwright.layout.*
 import org.wattwright.profile.*
 import org.wattwright.protection.*
+import org.wattwright.thermal.*
 import org.wattwright.units.*
 import org.wattwright.vehicle.*
 import org.wattwright.voltage.*

@@ -15,6 +15,7 @@ module org.wattwright.core {
   exports org.wattwright.profile;
   exports org.wattwright.battery;
   exports org.wattwright.charging;
+  exports org.wattwright.thermal;
   exports org.wattwright.conductor;
   exports org.wattwright.conversion;
   exports org.wattwright.vehicle;
