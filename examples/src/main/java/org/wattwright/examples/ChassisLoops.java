@@ -4,22 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
-import org.wattwright.units.Measures;
-import org.wattwright.protection.FaultPath;
-import org.wattwright.protection.FaultCurrent;
-import org.wattwright.examples.job.CircuitsInput;
-import org.wattwright.check.Source;
-import org.wattwright.check.Given;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
 import org.wattwright.battery.Pack;
 import org.wattwright.battery.SeriesString;
 import org.wattwright.check.Check;
+import org.wattwright.check.Given;
+import org.wattwright.check.Source;
+import org.wattwright.examples.job.CircuitsInput;
 import org.wattwright.protection.CircuitDesign;
 import org.wattwright.protection.CircuitRole;
 import org.wattwright.protection.DesignedCircuit;
+import org.wattwright.protection.FaultCurrent;
+import org.wattwright.protection.FaultPath;
 import org.wattwright.protection.Fuse;
 import org.wattwright.protection.SeriesChain;
+import org.wattwright.units.Measures;
 
 /**
  * Two faults to the chassis in different boxes: every string from the bus in the contactor box out
@@ -78,8 +78,7 @@ final class ChassisLoops {
         .toList();
   }
 
-  private SeriesChain through(
-      SeriesChain chain, SeriesString.Group group, Optional<Fuse> fuse) {
+  private SeriesChain through(SeriesChain chain, SeriesString.Group group, Optional<Fuse> fuse) {
     SeriesChain half = cells(chain, group, group.count() / 2);
     if (fuse.isPresent()) {
       half = half.fuse(fuse.get());
@@ -94,10 +93,7 @@ final class ChassisLoops {
     }
     Pack part = Pack.of(group.module(), count, 1);
     FaultCurrent weakest =
-        FaultSupplies.source(input, part)
-            .withArcVoltage(NO_ARC)
-            .lowest(FaultPath.EMPTY)
-            .current();
+        FaultSupplies.source(input, part).withArcVoltage(NO_ARC).lowest(FaultPath.EMPTY).current();
     return chain.cells(
         part.maximumVoltage(),
         part.ohmicResistance().orElseThrow(),
