@@ -83,7 +83,7 @@ public final class ChassisFaultLoop {
         Check.named("isolation.two-faults", "two faults: " + between)
             .source(Source.commonPractice("a fuse in each loop that two faults can close"))
             .safety();
-    String loop = voltage() + ", " + currents();
+    String loop = Measures.format(voltage(), Kind.VOLTAGE) + ", " + currents();
     List<String> missing = new ArrayList<>();
     for (Fuse fuse : fuses) {
       List<String> unknown = unknownOf(fuse);

@@ -13,7 +13,7 @@ import java.util.List;
  */
 public final class SingleLinePlot {
   private static final double MARGIN = 12;
-  private static final double TITLE = 30;
+  private static final double TITLE = 38;
   private static final double GAP = 14;
   private static final double LEGEND = 26;
 
@@ -188,7 +188,7 @@ public final class SingleLinePlot {
       boolean hangs = columns != sources;
       double y = bus < 0 || hangs ? top : bus - GAP - columns.get(i).height();
       double textX = x + 12;
-      text(graphics, columns.get(i).title(), textX, y - 14, room(columns) - 50, true);
+      text(graphics, columns.get(i).title(), textX, y - 16, room(columns) - 50, true);
       for (Element element : columns.get(i).elements()) {
         painter.paint(element.symbol(), x, y);
         double labelX =
@@ -196,6 +196,7 @@ public final class SingleLinePlot {
                 + switch (element.symbol()) {
                   case PRECHARGED_CONTACTOR -> 24;
                   case INVERTER, DC_CONVERTER, CHARGER, MOTOR -> 7;
+                  case BATTERY -> 4;
                   default -> 0;
                 };
         text(
