@@ -9,6 +9,7 @@ import static org.wattwright.units.WorkshopUnits.WATT;
 
 import java.io.Serializable;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
@@ -47,8 +48,45 @@ public final class PrechargeResistor implements Serializable {
       @Nullable Price price)
       implements Serializable {}
 
+  /** The fields while a setter changes one of them. */
+  private static final class Draft {
+    @Nullable Double tolerance;
+    @Nullable Double continuousW;
+    @Nullable Double pulseJ;
+    @Nullable LogLogTable overload;
+    @Nullable Double voltageV;
+    @Nullable Double massKg;
+    @Nullable Price price;
+
+    Draft(Data data) {
+      tolerance = data.tolerance;
+      continuousW = data.continuousW;
+      pulseJ = data.pulseJ;
+      overload = data.overload;
+      voltageV = data.voltageV;
+      massKg = data.massKg;
+      price = data.price;
+    }
+  }
+
   private PrechargeResistor(Data data) {
     this.data = data;
+  }
+
+  private PrechargeResistor with(Consumer<Draft> change) {
+    Draft d = new Draft(data);
+    change.accept(d);
+    return new PrechargeResistor(
+        new Data(
+            data.name,
+            data.ohm,
+            d.tolerance,
+            d.continuousW,
+            d.pulseJ,
+            d.overload,
+            d.voltageV,
+            d.massKg,
+            d.price));
   }
 
   /**
@@ -82,18 +120,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor tolerance(double share) {
     double value = Require.between("PrechargeResistor.tolerance", share, 0, 0.5);
-    Data d = data;
-    return new PrechargeResistor(
-        new Data(
-            d.name,
-            d.ohm,
-            value,
-            d.continuousW,
-            d.pulseJ,
-            d.overload,
-            d.voltageV,
-            d.massKg,
-            d.price));
+    return with(d -> d.tolerance = value);
   }
 
   /**
@@ -105,10 +132,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor continuousPower(Quantity<Power> value) {
     double watt = Require.quantity("PrechargeResistor.continuousPower", value, WATT).positive();
-    Data d = data;
-    return new PrechargeResistor(
-        new Data(
-            d.name, d.ohm, d.tolerance, watt, d.pulseJ, d.overload, d.voltageV, d.massKg, d.price));
+    return with(d -> d.continuousW = watt);
   }
 
   /**
@@ -120,18 +144,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor pulseEnergy(Quantity<Energy> value) {
     double joule = Require.quantity("PrechargeResistor.pulseEnergy", value, JOULE).positive();
-    Data d = data;
-    return new PrechargeResistor(
-        new Data(
-            d.name,
-            d.ohm,
-            d.tolerance,
-            d.continuousW,
-            joule,
-            d.overload,
-            d.voltageV,
-            d.massKg,
-            d.price));
+    return with(d -> d.pulseJ = joule);
   }
 
   /**
@@ -173,18 +186,7 @@ public final class PrechargeResistor implements Serializable {
       throw InvalidInputException.of(
           "PrechargeResistor.overload.duration", "falling as power rises", "rising");
     }
-    Data d = data;
-    return new PrechargeResistor(
-        new Data(
-            d.name,
-            d.ohm,
-            d.tolerance,
-            d.continuousW,
-            d.pulseJ,
-            table,
-            d.voltageV,
-            d.massKg,
-            d.price));
+    return with(d -> d.overload = table);
   }
 
   /**
@@ -196,18 +198,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor voltage(Quantity<ElectricPotential> value) {
     double volt = Require.quantity("PrechargeResistor.voltage", value, VOLT).positive();
-    Data d = data;
-    return new PrechargeResistor(
-        new Data(
-            d.name,
-            d.ohm,
-            d.tolerance,
-            d.continuousW,
-            d.pulseJ,
-            d.overload,
-            volt,
-            d.massKg,
-            d.price));
+    return with(d -> d.voltageV = volt);
   }
 
   /**
@@ -219,18 +210,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor mass(Quantity<Mass> value) {
     double kg = Require.quantity("PrechargeResistor.mass", value, KILOGRAM).positive();
-    Data d = data;
-    return new PrechargeResistor(
-        new Data(
-            d.name,
-            d.ohm,
-            d.tolerance,
-            d.continuousW,
-            d.pulseJ,
-            d.overload,
-            d.voltageV,
-            kg,
-            d.price));
+    return with(d -> d.massKg = kg);
   }
 
   /**
@@ -240,18 +220,7 @@ public final class PrechargeResistor implements Serializable {
    * @return the part
    */
   public PrechargeResistor price(Price value) {
-    Data d = data;
-    return new PrechargeResistor(
-        new Data(
-            d.name,
-            d.ohm,
-            d.tolerance,
-            d.continuousW,
-            d.pulseJ,
-            d.overload,
-            d.voltageV,
-            d.massKg,
-            value));
+    return with(d -> d.price = value);
   }
 
   /**
