@@ -12,6 +12,7 @@ import static org.wattwright.units.Measures.volts;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCharge;
 import javax.measure.quantity.Time;
+import org.wattwright.testing.FlatCell;
 import org.wattwright.units.Measures;
 import org.wattwright.units.StateOfCharge;
 
@@ -72,34 +73,14 @@ final class Fixtures {
 
   /** A flat-curve cell with limits as a data sheet would state them; invented. */
   static CellBuilder flatCell() {
-    return Cell.of("flat 105", Chemistry.LFP)
-        .capacity(Measures.ampereHours(105))
-        .openCircuit(
-            OpenCircuitCurve.at(celsius(-10), celsius(25))
-                .row(percentCharge(0), volts(2.55), volts(2.6))
-                .row(percentCharge(10), volts(3.15), volts(3.2))
-                .row(percentCharge(50), volts(3.28), volts(3.3))
-                .row(percentCharge(90), volts(3.33), volts(3.35))
-                .row(percentCharge(100), volts(3.45), volts(3.45))
-                .build())
-        .resistance(
-            ResistanceTable.at(celsius(-20), celsius(0), celsius(25))
-                .row(percentCharge(0), milliohms(6), milliohms(2.4), milliohms(1.2))
-                .row(percentCharge(50), milliohms(4), milliohms(1.6), milliohms(0.7))
-                .row(percentCharge(100), milliohms(4.4), milliohms(1.7), milliohms(0.8))
-                .build())
+    return FlatCell.of(2.55, 2.6, 3.45)
         .ohmicResistance(milliohms(0.4))
-        .minimumVoltage(volts(2.5))
-        .maximumVoltage(volts(3.65))
         .continuousDischargeCurrent(amperes(105))
         .continuousChargeCurrent(amperes(52))
         .pulseDischargeCurrent(amperes(315), seconds(30))
         .pulseChargeCurrent(amperes(105), seconds(10))
         .chargeCurrentByTemperature(
-            CurrentByTemperature.from(celsius(0), amperes(0)).and(celsius(15), amperes(105)))
-        .dischargeTemperatures(TemperatureRange.between(celsius(-20), celsius(55)))
-        .chargeTemperatures(TemperatureRange.between(celsius(0), celsius(45)))
-        .mass(kilograms(1.98));
+            CurrentByTemperature.from(celsius(0), amperes(0)).and(celsius(15), amperes(105)));
   }
 
   static BatteryModule flatModule() {

@@ -22,6 +22,7 @@ import org.wattwright.battery.OpenCircuitCurve;
 import org.wattwright.battery.Pack;
 import org.wattwright.battery.ResistanceTable;
 import org.wattwright.battery.TemperatureRange;
+import org.wattwright.testing.FlatCell;
 import org.wattwright.units.StateOfCharge;
 import org.wattwright.voltage.VoltageRange;
 import org.wattwright.voltage.VoltageWindow;
@@ -62,32 +63,12 @@ final class TestParts {
 
   /** A flat-curve cell with limits as a data sheet would state them. */
   static CellBuilder flatCell() {
-    return Cell.of("flat 105", Chemistry.LFP)
-        .capacity(ampereHours(105))
-        .openCircuit(
-            OpenCircuitCurve.at(celsius(-10), celsius(25))
-                .row(percentCharge(0), volts(2.55), volts(2.6))
-                .row(percentCharge(10), volts(3.15), volts(3.2))
-                .row(percentCharge(50), volts(3.28), volts(3.3))
-                .row(percentCharge(90), volts(3.33), volts(3.35))
-                .row(percentCharge(100), volts(3.6), volts(3.6))
-                .build())
-        .resistance(
-            ResistanceTable.at(celsius(-20), celsius(0), celsius(25))
-                .row(percentCharge(0), milliohms(6), milliohms(2.4), milliohms(1.2))
-                .row(percentCharge(50), milliohms(4), milliohms(1.6), milliohms(0.7))
-                .row(percentCharge(100), milliohms(4.4), milliohms(1.7), milliohms(0.8))
-                .build())
-        .minimumVoltage(volts(2.5))
-        .maximumVoltage(volts(3.65))
+    return FlatCell.of(2.55, 2.6, 3.6)
         .continuousDischargeCurrent(amperes(105))
         .continuousChargeCurrent(amperes(52))
         .chargeCurrentByTemperature(
             CurrentByTemperature.from(celsius(0), amperes(0)).and(celsius(15), amperes(105)))
-        .dischargeTemperatures(TemperatureRange.between(celsius(-20), celsius(55)))
-        .chargeTemperatures(TemperatureRange.between(celsius(0), celsius(45)))
-        .specificHeat(joulesPerKilogramKelvin(1100))
-        .mass(kilograms(1.98));
+        .specificHeat(joulesPerKilogramKelvin(1100));
   }
 
   /** 96 cells in series, about 32 kW·h. */

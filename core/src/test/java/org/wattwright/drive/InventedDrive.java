@@ -1,30 +1,24 @@
 package org.wattwright.drive;
 
-import static org.wattwright.units.Measures.ampereHours;
 import static org.wattwright.units.Measures.amperes;
 import static org.wattwright.units.Measures.celsius;
 import static org.wattwright.units.Measures.kilograms;
 import static org.wattwright.units.Measures.kilowatts;
 import static org.wattwright.units.Measures.metres;
-import static org.wattwright.units.Measures.milliohms;
 import static org.wattwright.units.Measures.newtonMetres;
 import static org.wattwright.units.Measures.percentCharge;
 import static org.wattwright.units.Measures.revolutionsPerMinute;
 import static org.wattwright.units.Measures.seconds;
 import static org.wattwright.units.Measures.squareMetres;
-import static org.wattwright.units.Measures.volts;
 import static org.wattwright.units.Measures.watts;
 
 import org.wattwright.battery.BatteryModule;
 import org.wattwright.battery.Cell;
-import org.wattwright.battery.Chemistry;
 import org.wattwright.battery.CurrentByTemperature;
-import org.wattwright.battery.OpenCircuitCurve;
 import org.wattwright.battery.Pack;
 import org.wattwright.battery.PackState;
-import org.wattwright.battery.ResistanceTable;
-import org.wattwright.battery.TemperatureRange;
 import org.wattwright.check.Given;
+import org.wattwright.testing.FlatCell;
 import org.wattwright.vehicle.Axle;
 import org.wattwright.vehicle.Position;
 import org.wattwright.vehicle.Stance;
@@ -34,33 +28,13 @@ final class InventedDrive {
   private InventedDrive() {}
 
   static Cell cell() {
-    return Cell.of("flat 105", Chemistry.LFP)
-        .capacity(ampereHours(105))
-        .openCircuit(
-            OpenCircuitCurve.at(celsius(-10), celsius(25))
-                .row(percentCharge(0), volts(2.75), volts(2.8))
-                .row(percentCharge(10), volts(3.15), volts(3.2))
-                .row(percentCharge(50), volts(3.28), volts(3.3))
-                .row(percentCharge(90), volts(3.33), volts(3.35))
-                .row(percentCharge(100), volts(3.45), volts(3.45))
-                .build())
-        .resistance(
-            ResistanceTable.at(celsius(-20), celsius(0), celsius(25))
-                .row(percentCharge(0), milliohms(6), milliohms(2.4), milliohms(1.2))
-                .row(percentCharge(50), milliohms(4), milliohms(1.6), milliohms(0.7))
-                .row(percentCharge(100), milliohms(4.4), milliohms(1.7), milliohms(0.8))
-                .build())
-        .minimumVoltage(volts(2.5))
-        .maximumVoltage(volts(3.65))
+    return FlatCell.of(2.75, 2.8, 3.45)
         .continuousDischargeCurrent(amperes(157))
         .continuousChargeCurrent(amperes(105))
         .pulseDischargeCurrent(amperes(315), seconds(30))
         .pulseChargeCurrent(amperes(157), seconds(10))
         .chargeCurrentByTemperature(
             CurrentByTemperature.from(celsius(0), amperes(0)).and(celsius(15), amperes(157)))
-        .dischargeTemperatures(TemperatureRange.between(celsius(-20), celsius(55)))
-        .chargeTemperatures(TemperatureRange.between(celsius(0), celsius(45)))
-        .mass(kilograms(1.98))
         .build();
   }
 
