@@ -344,8 +344,20 @@ public final class Check implements Serializable {
     if (limit == null) {
       return actual.toString();
     }
+    if (isKeptByRounding(actual, limit)) {
+      return actual + " " + relation.sign() + " " + limit;
+    }
     String sign = outcome == Outcome.FAIL ? relation.brokenSign() : relation.sign();
     return actual.toStringApartFrom(limit) + " " + sign + " " + limit.toStringApartFrom(actual);
+  }
+
+  /** Digits that tell the two apart would contradict the sign between them. */
+  private boolean isKeptByRounding(Figure value, Figure bound) {
+    boolean isBeyond =
+        relation == Relation.AT_LEAST
+            ? value.value() < bound.value()
+            : value.value() > bound.value();
+    return outcome != Outcome.FAIL && isBeyond;
   }
 
   /**

@@ -69,11 +69,17 @@ record Finding(
         : !(actualSi <= limitSi + rounding);
   }
 
+  /** What to ask for where the verdict leans on an estimate. */
+  private String[] estimates() {
+    return terms.basis() == Basis.ESTIMATED ? criterion.estimates() : new String[0];
+  }
+
   Check toCheck(String who) {
     CheckBuilder builder =
         Check.named(criterion.code(), criterion + " of " + who)
             .source(terms.source())
             .basis(terms.basis())
+            .estimated(estimates())
             .note(terms.note());
     CheckBuilder check = criterion.isForSafety() ? builder.safety() : builder;
     if (isNotChecked()) {

@@ -47,6 +47,20 @@ public enum SizingCriterion {
     return this != VOLTAGE_DROP && this != BEND_RADIUS && this != MECHANICAL_MINIMUM;
   }
 
+  /** The inputs of it that may be an estimate; empty if none may. */
+  String[] estimates() {
+    return switch (this) {
+      case CONTINUOUS_TEMPERATURE, AMPACITY, SHORT_CIRCUIT ->
+          new String[] {"dimensions of the cable, and how it is laid"};
+      case PROFILE_PEAK_TEMPERATURE ->
+          new String[] {"heat capacity of the insulation, dimensions of the cable, how it is laid"};
+      case TERMINAL_TEMPERATURE -> new String[] {"temperature rise of the lugs"};
+      case VOLTAGE_DROP -> new String[] {"resistance of the joints"};
+      case BEND_RADIUS -> new String[] {"dimensions of the cable"};
+      case MECHANICAL_MINIMUM, VOLTAGE_RATING -> new String[0];
+    };
+  }
+
   /**
    * The label as reports print it.
    *

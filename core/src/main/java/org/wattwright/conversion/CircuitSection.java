@@ -48,9 +48,9 @@ final class CircuitSection {
                     + " the battery, full and warm. Cleared in: the longest time that the fuse, or"
                     + " the trip with its contactor, takes for the lowest fault. Governing: the"
                     + " check that rules out the nearest smaller choice."),
-            cover(design),
-            new Paragraph("Whether the list of circuits is whole, worst first:"),
-            new CheckList(Checks.bySeverity(circuits.review().checks())))
+            cover(design))
+        .with(
+            ReviewSection.open("Whether the list of circuits is whole", circuits.review().checks()))
         .withParts(parts(design));
   }
 
@@ -189,11 +189,15 @@ final class CircuitSection {
     return String.join(", ", names);
   }
 
-  /** The workings of all circuits, each once. */
+  /** The workings of all circuits, a part for each: cable and faults, then pre-charge. */
   static Section working(Circuits circuits) {
     Section section = Section.of("Working of the circuits");
     for (DesignedCircuit each : circuits.design().circuits()) {
-      section = section.with(new Working(each.worksheet()));
+      Section own = Section.of(each.circuit().name()).with(new Working(each.worksheet()));
+      if (each.precharge().isPresent()) {
+        own = own.with(new Working(each.precharge().get().worksheet()));
+      }
+      section = section.withParts(own);
     }
     return section;
   }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
 import org.wattwright.check.Checks;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.protection.CircuitDesign;
 import org.wattwright.protection.CircuitReview;
 
@@ -19,7 +20,8 @@ import org.wattwright.protection.CircuitReview;
  * Circuits circuits = Circuits.of(designer.run(), CircuitReview.of(all).parallelStrings(3))
  *     .isolation(budget)
  *     .checks(wiring.checks())
- *     .checks(List.of(discharge.check(DischargeRule.BLEED)));
+ *     .checks(List.of(discharge.check(DischargeRule.BLEED)))
+ *     .worksheets(List.of(discharge.worksheet(DischargeRule.BLEED)));
  * }</pre>
  *
  * <p>Immutable and thread-safe: every call returns new circuits.
@@ -28,17 +30,34 @@ public final class Circuits {
   private final CircuitDesign design;
   private final CircuitReview review;
   private final @Nullable IsolationBudget isolation;
-  private final List<Check> further;
+  private final Further further;
 
   private Circuits(
       CircuitDesign design,
       CircuitReview review,
       @Nullable IsolationBudget isolation,
-      List<Check> further) {
+      Further further) {
     this.design = design;
     this.review = review;
     this.isolation = isolation;
-    this.further = List.copyOf(further);
+    this.further = further;
+  }
+
+  /** What is not of a single circuit. */
+  private record Further(List<Check> checks, List<Worksheet> worksheets) {
+    static final Further NONE = new Further(List.of(), List.of());
+
+    Further with(List<Check> more) {
+      List<Check> all = new ArrayList<>(checks);
+      all.addAll(more);
+      return new Further(List.copyOf(all), worksheets);
+    }
+
+    Further withWorksheets(List<Worksheet> more) {
+      List<Worksheet> all = new ArrayList<>(worksheets);
+      all.addAll(more);
+      return new Further(checks, List.copyOf(all));
+    }
   }
 
   /**
@@ -53,7 +72,7 @@ public final class Circuits {
         Objects.requireNonNull(design, "design"),
         Objects.requireNonNull(review, "review"),
         null,
-        List.of());
+        Further.NONE);
   }
 
   /**
@@ -74,9 +93,17 @@ public final class Circuits {
    * @return new circuits
    */
   public Circuits checks(List<Check> more) {
-    List<Check> all = new ArrayList<>(further);
-    all.addAll(more);
-    return new Circuits(design, review, isolation, all);
+    return new Circuits(design, review, isolation, further.with(more));
+  }
+
+  /**
+   * With the working of further checks, such as that of a discharge or a measured isolation.
+   *
+   * @param more added to those given before
+   * @return new circuits
+   */
+  public Circuits worksheets(List<Worksheet> more) {
+    return new Circuits(design, review, isolation, further.withWorksheets(more));
   }
 
   /**
@@ -112,7 +139,16 @@ public final class Circuits {
    * @return in the order given
    */
   public List<Check> furtherChecks() {
-    return further;
+    return further.checks();
+  }
+
+  /**
+   * The working of further checks.
+   *
+   * @return in the order given
+   */
+  public List<Worksheet> furtherWorksheets() {
+    return further.worksheets();
   }
 
   /**
@@ -126,7 +162,7 @@ public final class Circuits {
     design.blocked().ifPresent(blocked -> checks.add(noParts(design.whyNone())));
     checks.addAll(review.checks());
     checks.addAll(isolationChecks());
-    checks.addAll(further);
+    checks.addAll(further.checks());
     return List.copyOf(checks);
   }
 

@@ -342,6 +342,15 @@ public final class Conversion {
     return Checks.bySeverity(checks);
   }
 
+  /**
+   * The requirements that came in as checks.
+   *
+   * @return in the order given
+   */
+  List<Check> requirements() {
+    return requirements;
+  }
+
   private List<Check> massChecks() {
     if (masses == null) {
       return List.of(VehicleChecks.missingMasses());
@@ -372,8 +381,26 @@ public final class Conversion {
   }
 
   /**
+   * The fingerprint of the inputs: title, customer and vehicle; pack with its cells, tables,
+   * strings and links; devices; conditions; requirements; the vehicle as weighed, parts removed and
+   * added, load cases, axle limits, chassis; circuits with their parts, the list of circuits,
+   * isolation, further checks.
+   *
+   * <p>Each by its own fields, numbers in SI to twelve significant digits, so that 0.1 m and 100 mm
+   * are one input. The order of devices, requirements, parts, load cases, circuits and further
+   * checks plays no part; that of strings and of the bays along a string does. A part of a
+   * catalogue that was not chosen is not in it, nor is the code of a function that the caller gave,
+   * nor the version of the library.
+   *
+   * @return the same for the same inputs, on every Java machine
+   */
+  public Fingerprint fingerprint() {
+    return ConversionInputs.fingerprint(this);
+  }
+
+  /**
    * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, circuits,
-   * isolation, checks and open items.
+   * isolation, checks and open items; behind them the workings and the checks that pass.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */
@@ -392,7 +419,10 @@ public final class Conversion {
     sections.isolation().ifPresent(all::add);
     all.add(sections.checks());
     all.add(sections.openItems());
-    return new CalculationSheet(title, subtitle, all);
+    return new CalculationSheet(title, subtitle, all)
+        .withWorkingBehind()
+        .withAppendix(sections.passedChecks())
+        .withInputs(fingerprint());
   }
 
   /**

@@ -9,6 +9,7 @@ import javax.measure.quantity.ElectricPotential;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.protection.IsolationLeaks;
 import org.wattwright.protection.IsolationRule;
@@ -166,6 +167,16 @@ public final class IsolationBudget {
       return List.of(unknown("isolation resistance of the devices"));
     }
     return List.of(together().check(working, rule), capacitors().check(working));
+  }
+
+  /**
+   * How the leaks and capacitors of all devices add up, and what the rule asks for.
+   *
+   * @return the steps
+   * @throws InvalidInputException if there is no device
+   */
+  public Worksheet worksheet() {
+    return IsolationWorking.of(this);
   }
 
   /** For a traction circuit of whose isolation something is missing. */

@@ -11,6 +11,8 @@ public final class MarkdownSheet {
   /** Below the sections, whatever their depth. */
   private static final int WORKING_LEVEL = 4;
 
+  private static final int LETTERS = 26;
+
   private MarkdownSheet() {}
 
   /**
@@ -23,8 +25,23 @@ public final class MarkdownSheet {
     Writer writer = new Writer();
     writer.line("# " + inline(sheet.title()));
     writer.line(inline(sheet.subtitle()));
+    writer.line(inline(sheet.imprint().toString()) + ".");
     sheet.sections().forEach(section -> writer.section(section, 2));
+    for (int i = 0; i < sheet.appendices().size(); i++) {
+      Section appendix = sheet.appendices().get(i);
+      writer.section(named(appendix, "Appendix " + letter(i) + ": " + appendix.title()), 2);
+    }
     return String.join("\n\n", writer.parts) + "\n";
+  }
+
+  private static Section named(Section section, String title) {
+    return new Section(title, section.blocks(), section.parts());
+  }
+
+  /** A to Z, then AA and so on. */
+  private static String letter(int index) {
+    char last = (char) ('A' + index % LETTERS);
+    return index < LETTERS ? String.valueOf(last) : letter(index / LETTERS - 1) + last;
   }
 
   private static String inline(String text) {

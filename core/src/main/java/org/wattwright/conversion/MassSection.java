@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.wattwright.check.Check;
-import org.wattwright.check.Checks;
 import org.wattwright.check.Figure;
 import org.wattwright.units.Kind;
 import org.wattwright.vehicle.Axle;
@@ -48,9 +47,8 @@ final class MassSection {
             .with(brakes(review))
             .with(
                 verdicts(review),
-                new Paragraph(
-                    "Sources, margins and remarks stand with the checks. Those of the vehicle as a whole, worst first:"),
-                new CheckList(Checks.bySeverity(review.overallChecks())));
+                new Paragraph("Sources, margins and remarks stand with the checks."))
+            .with(ReviewSection.open("The vehicle as a whole", review.overallChecks()));
     return section.withParts(items(review)).withParts(new MassWorking(review).sections());
   }
 

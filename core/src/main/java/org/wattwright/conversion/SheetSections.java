@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.wattwright.battery.CellProperty;
 import org.wattwright.battery.Pack;
 import org.wattwright.check.OpenItem;
+import org.wattwright.check.Party;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measures;
 import org.wattwright.voltage.VoltageEnvelope;
@@ -167,13 +168,22 @@ public final class SheetSections {
   }
 
   /**
-   * Every check, worst first.
+   * The review: how many of each verdict by area, with the check nearest to its limit, then all
+   * that is not a pass, worst first.
    *
    * @return the section
    */
   public Section checks() {
-    return Section.of("Checks")
-        .with(new Paragraph("Worst first."), new CheckList(conversion.review()));
+    return ReviewSection.summary(conversion.review());
+  }
+
+  /**
+   * All checks that are a pass, by area; meant as an appendix.
+   *
+   * @return the section
+   */
+  public Section passedChecks() {
+    return ReviewSection.passed(conversion.review());
   }
 
   /**
@@ -187,15 +197,24 @@ public final class SheetSections {
     if (items.isEmpty()) {
       return section.with(new Paragraph("No check waits for an answer."));
     }
-    DataTable table = DataTable.of("", "Who must answer", "What", "Why", "Checks that wait");
+    for (Party party : Party.values()) {
+      List<OpenItem> own = items.stream().filter(item -> item.answeredBy() == party).toList();
+      section = own.isEmpty() ? section : section.with(questions(party, own));
+    }
+    return section;
+  }
+
+  private static DataTable questions(Party party, List<OpenItem> items) {
+    DataTable table =
+        DataTable.of("To be answered by the " + party, "What", "Why", "Safety", "Checks that wait");
     for (OpenItem item : items) {
       table =
           table.row(
-              item.answeredBy().toString(),
               item.input(),
-              item.reason() + (item.safety() ? ", safety" : ""),
+              item.reason().toString(),
+              item.safety() ? "yes" : "",
               String.join(", ", item.checks()));
     }
-    return section.with(table);
+    return table;
   }
 }

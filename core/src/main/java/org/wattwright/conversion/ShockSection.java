@@ -7,7 +7,6 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricResistance;
 import org.wattwright.check.Check;
-import org.wattwright.check.Checks;
 import org.wattwright.protection.IsolationLeaks;
 import org.wattwright.units.Kind;
 
@@ -28,9 +27,25 @@ final class ShockSection {
             .orElseGet(
                 () ->
                     Section.of(TITLE).with(new Paragraph("The isolation of no device is known.")));
-    return section.with(
-        new Paragraph("Isolation, discharge, bonding and faults through the chassis, worst first:"),
-        new CheckList(Checks.bySeverity(checks)));
+    Section whole =
+        section.with(
+            ReviewSection.open(
+                "Isolation, discharge, bonding and faults through the chassis", checks));
+    List<Working> workings = workings(circuits);
+    return workings.isEmpty()
+        ? whole
+        : whole.withParts(
+            Section.of("Working of isolation and discharge").with(workings.toArray(Block[]::new)));
+  }
+
+  private static List<Working> workings(Circuits circuits) {
+    List<Working> workings = new ArrayList<>();
+    circuits
+        .isolation()
+        .filter(budget -> !budget.entries().isEmpty())
+        .ifPresent(budget -> workings.add(new Working(budget.worksheet())));
+    circuits.furtherWorksheets().forEach(sheet -> workings.add(new Working(sheet)));
+    return workings;
   }
 
   private static DataTable table(IsolationBudget budget) {

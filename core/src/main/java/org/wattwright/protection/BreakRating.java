@@ -12,6 +12,7 @@ import javax.measure.quantity.ElectricPotential;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measure;
+import org.wattwright.units.Measures;
 
 /**
  * What a contactor may break, or what it is asked to break: current, voltage, direction, and how
@@ -140,6 +141,12 @@ public record BreakRating(
   @Override
   public String toString() {
     String often = breaks == 1 ? "once" : breaks + " times";
-    return current + " at " + voltage + " " + way() + ", " + often;
+    return Measures.format(current, Kind.CURRENT)
+        + " at "
+        + Measures.format(voltage, Kind.VOLTAGE)
+        + " "
+        + way()
+        + ", "
+        + often;
   }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
@@ -30,6 +31,9 @@ import org.wattwright.units.Price;
  * needs to know of it. Not thread-safe: the withstand is worked out when first asked for.
  */
 final class CableCase {
+  /** What an estimated ampacity leans on. */
+  static final String LAYING = "dimensions of the cable, and how it is laid";
+
   /** Coldest cable at which the most current flows; common practice. */
   private static final double COLD_C = -20;
 
@@ -182,6 +186,7 @@ final class CableCase {
         Check.named("protection.parallel-run-lost", "one of " + label() + " fails unseen")
             .source(Source.standard("IEC 60364-4-43", "433.4").fromMemory())
             .basis(heating.basis())
+            .estimated(heating.basis() == Basis.ESTIMATED ? new String[] {LAYING} : new String[0])
             .safety()
             .note(note + "; its limit is " + Figure.ofSi(limitK, CELSIUS))
             .recommends(conductorK <= limitK));

@@ -162,6 +162,7 @@ public final class CurrentCover {
                     + " dealt with")
             .source(Source.standard("IEC 60364-4-43", "433 and 434"))
             .basis(basis)
+            .estimated(basis == Basis.ESTIMATED ? new String[] {CableCase.LAYING} : new String[0])
             .safety();
     List<String> gaps = gaps().stream().map(CoverBand::toString).toList();
     return check.note(String.join("; ", gaps)).holds(gaps.isEmpty());

@@ -252,9 +252,11 @@ public final class DesignedCircuit {
     curves.add(
         CoverCurve.of("cable " + parts.cable().label(), parts.cable().withstand().curve(), toA));
     if (parts.contactor() != null) {
-      String name = "contactor " + parts.contactor().contactor().name();
-      for (TimeCurve each : parts.contactor().line().withstands()) {
-        curves.add(CoverCurve.of(name, each, toA));
+      String name = parts.contactor().contactor().name();
+      List<TimeCurve> withstands = parts.contactor().line().withstands();
+      for (int i = 0; i < withstands.size(); i++) {
+        String what = i == 0 ? "closed contacts of " + name + ", I²t" : name + " carries, by time";
+        curves.add(CoverCurve.of(what, withstands.get(i), toA));
       }
     }
     return curves;

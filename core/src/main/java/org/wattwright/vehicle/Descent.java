@@ -185,6 +185,10 @@ public final class Descent implements Serializable {
             "brake.descent." + sink.axle(), sink.axle() + " brakes on a long descent, " + pack)
         .source(Source.dataSheet("brake lining"))
         .basis(basis)
+        .estimated(
+            basis == Basis.ESTIMATED
+                ? new String[] {"heat capacity and share of the " + sink.axle() + " brakes"}
+                : new String[0])
         .safety()
         .atMost(Figure.of(temperature(sink, share), CELSIUS), Figure.of(limit, CELSIUS));
   }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Angle;
@@ -275,6 +276,7 @@ public final class Understeer implements Serializable {
         Check.named("handling.speed.critical", "critical speed above top speed")
             .source(GILLESPIE)
             .basis(basis())
+            .estimated(estimates())
             .safety()
             .note(note());
     return least
@@ -285,6 +287,13 @@ public final class Understeer implements Serializable {
                     Figure.of(critical, KILOMETRE_PER_HOUR),
                     Figure.of(topSpeed, KILOMETRE_PER_HOUR)))
         .orElseGet(() -> check.holds(true));
+  }
+
+  private String[] estimates() {
+    return Stream.of(front, rear)
+        .filter(stiffness -> stiffness.basis() == Basis.ESTIMATED)
+        .map(stiffness -> "cornering stiffness of the " + stiffness.axle() + " axle")
+        .toArray(String[]::new);
   }
 
   private String note() {

@@ -324,4 +324,15 @@ class CheckTest {
   private static void rejects(ThrowingCallable call, String message) {
     assertThatExceptionOfType(InvalidInputException.class).isThrownBy(call).withMessage(message);
   }
+
+  /** 1500.0000000000002 ≤ 1500 would be a false statement; the rounding of a sum is let pass. */
+  @Test
+  void valuesThatOnlyRoundingTellsApartReadAlike() {
+    Check check =
+        Check.named("mass.gross", "gross mass")
+            .source(Source.PHYSICS)
+            .atMost(Figure.number(Math.nextUp(1500.0)), Figure.number(1500));
+    assertThat(check.outcome()).isEqualTo(Outcome.CAUTION);
+    assertThat(check.comparison()).isEqualTo("1500 ≤ 1500");
+  }
 }

@@ -22,6 +22,11 @@ import org.wattwright.check.Worksheet;
 
 /** What we write, read back by a Markdown parser that is not ours. */
 class MarkdownSheetTest {
+  private static final String IMPRINT =
+      "Calculated with Wattwright "
+          + LibraryVersion.current()
+          + ", no fingerprint of the inputs taken.";
+
   private static final Parser PARSER =
       Parser.builder().extensions(List.of(TablesExtension.create())).build();
   private static final Drawing DRAWING = new Drawing("<svg></svg>", "Windows", "From 74 V");
@@ -148,7 +153,7 @@ class MarkdownSheetTest {
     nodes.stream()
         .filter(Text.class::isInstance)
         .forEach(node -> words.append(((Text) node).getLiteral()));
-    assertThat(words.toString()).isEqualTo("TS" + PlainText.clean(text));
+    assertThat(words.toString()).isEqualTo("T" + IMPRINT + "S" + PlainText.clean(text));
   }
 
   @Test
@@ -176,6 +181,8 @@ class MarkdownSheetTest {
             # Van
 
             A bakery
+
+            %s
 
             ## All
 
@@ -205,13 +212,25 @@ class MarkdownSheetTest {
             | What      | Formula | With numbers | Result | Basis      | Source         |
             | --------- | ------- | ------------ | ------ | ---------- | -------------- |
             | pack full | U = S·u | 32 · u       | 9      | data sheet | law of physics |
-            """);
+            """
+                .replace("%s", IMPRINT));
+  }
+
+  @Test
+  void appendicesStandBehindWithLetters() {
+    CalculationSheet sheet = new CalculationSheet("Van", "", List.of(Section.of("Pack")));
+    for (int i = 0; i < 28; i++) {
+      sheet = sheet.withAppendix(Section.of("no " + i));
+    }
+    assertThat(MarkdownSheet.render(sheet))
+        .contains("## Pack\n\n## Appendix A: no 0\n\n## Appendix B: no 1\n")
+        .contains("## Appendix Z: no 25\n\n## Appendix AA: no 26\n\n## Appendix AB: no 27\n");
   }
 
   @Test
   void leavesOutAnEmptySubtitle() {
     assertThat(MarkdownSheet.render(new CalculationSheet("Van", "", List.of())))
-        .isEqualTo("# Van\n");
+        .isEqualTo("# Van\n\n" + IMPRINT + "\n");
   }
 
   @Test

@@ -18,6 +18,7 @@ import org.wattwright.battery.Dimensions;
 import org.wattwright.battery.Pack;
 import org.wattwright.battery.SeriesString;
 import org.wattwright.check.Check;
+import org.wattwright.check.Outcome;
 import org.wattwright.check.Party;
 import org.wattwright.check.Source;
 import org.wattwright.voltage.DeviceRole;
@@ -159,8 +160,14 @@ class SheetSectionsTest {
     assertThat(paragraphs(windows))
         .containsExactly(
             "Conditions: " + van.conditions() + ".", "All devices work from 10 % to 100 %.");
-    Section working = windows.parts().get(0);
-    assertThat(windows.parts()).hasSize(1);
+    assertThat(windows.parts()).isEmpty();
+    Section appendix =
+        van.toSheet().appendices().stream()
+            .filter(each -> each.title().equals("Working"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(appendix.parts()).extracting(Section::title).startsWith("Voltage windows");
+    Section working = appendix.parts().get(0).parts().get(0);
     assertThat(working.title()).isEqualTo("Working of the voltages");
     assertThat(only(working, Working.class).worksheet()).isEqualTo(van.windows().worksheet());
     assertThat(only(working, Working.class).worksheet().steps()).isNotEmpty();
@@ -177,13 +184,34 @@ class SheetSectionsTest {
   }
 
   @Test
-  void checksAreThoseOfTheReviewInItsOrder() {
+  void checksShowAreasThenAllThatIsNoPassAndTheAppendixHasThePasses() {
     Conversion van =
         InventedVan.conversion()
             .device(InventedVan.device("heater", DeviceRole.HEATER, 60, 110))
             .build();
-    assertThat(only(section(van, "Checks"), CheckList.class).checks()).isEqualTo(van.review());
-    assertThat(paragraphs(section(van, "Checks"))).containsExactly("Worst first.");
+    Section checks = section(van, "Checks");
+    List<Check> open = only(checks, CheckList.class).checks();
+    assertThat(open).isNotEmpty().noneMatch(check -> check.outcome() == Outcome.PASS);
+    assertThat(open).isEqualTo(van.review().subList(0, open.size()));
+    assertThat(paragraphs(checks).get(0)).startsWith("14 checks: 1 FAIL, 1 NOT CHECKED, 12 PASS.");
+    assertThat(rows(van, "Checks"))
+        .extracting(row -> row.subList(0, 5))
+        .containsExactly(
+            List.of("pack", "–", "–", "–", "1"),
+            List.of("voltage windows", "1", "–", "–", "11"),
+            List.of("masses, axles and tyres", "–", "1", "–", "–"));
+    // 116.8 V of 110 V is 106.2 % of the limit.
+    assertThat(rows(van, "Checks").get(1).subList(5, 8))
+        .containsExactly(
+            "full under charge against the upper end of heater", "106.2 %", "116.8 V > 110 V");
+    Section passed = SheetSections.of(van).passedChecks();
+    List<Check> passes =
+        passed.parts().stream()
+            .flatMap(part -> only(part, CheckList.class).checks().stream())
+            .toList();
+    assertThat(passes).hasSize(12).allMatch(check -> check.outcome() == Outcome.PASS);
+    assertThat(van.review()).containsAll(passes);
+    assertThat(van.toSheet().appendices()).endsWith(passed);
   }
 
   @Test
@@ -195,13 +223,15 @@ class SheetSectionsTest {
             .safety()
             .notChecked("vehicle.rearAxleLimit");
     Conversion van = InventedVan.conversion().requirement(open).build();
-    assertThat(rows(van, "Open items"))
-        .contains(
-            List.of(
-                Party.CUSTOMER.toString(),
-                "vehicle.rearAxleLimit",
-                "missing, safety",
-                "axle.rear"));
+    List<DataTable> tables =
+        section(van, "Open items").blocks().stream().map(DataTable.class::cast).toList();
+    assertThat(tables)
+        .extracting(DataTable::caption)
+        .containsExactly("To be answered by the customer", "To be answered by the workshop");
+    assertThat(tables.get(0).rows())
+        .containsExactly(List.of("vehicle.rearAxleLimit", "missing", "yes", "axle.rear"));
+    assertThat(tables.get(1).rows())
+        .containsExactly(List.of("Conversion.masses", "missing", "yes", "vehicle.masses"));
   }
 
   @Test
@@ -212,9 +242,9 @@ class SheetSectionsTest {
             .build();
     Conversion van = InventedVan.conversion().pack(InventedVan.pack(estimated)).build();
     assertThat(rows(van, "Open items"))
-        .filteredOn(row -> row.get(2).startsWith("estimated"))
+        .filteredOn(row -> row.get(1).startsWith("estimated"))
         .isNotEmpty()
-        .allSatisfy(row -> assertThat(row.get(1)).isEqualTo("resistance of plain module"))
+        .allSatisfy(row -> assertThat(row.get(0)).isEqualTo("resistance of plain module"))
         .anySatisfy(row -> assertThat(row.get(3)).contains("battery.peak-load"));
     assertThat(MarkdownSheet.render(van.toSheet()))
         .contains("estimated: resistance of plain module");

@@ -450,7 +450,11 @@ class CircuitDesignerTest {
     assertThat(traction.worksheet().step("θ_c")).isPresent();
     assertThat(traction.curves())
         .extracting(CoverCurve::label)
-        .containsExactly("fuse F-125", "cable 35 mm² T", "contactor K-250", "contactor K-250");
+        .containsExactly(
+            "fuse F-125",
+            "cable 35 mm² T",
+            "closed contacts of K-250, I²t",
+            "K-250 carries, by time");
     for (CoverCurve curve : traction.curves()) {
       double lastA = 0;
       for (CoverCurve.Point point : curve.points()) {

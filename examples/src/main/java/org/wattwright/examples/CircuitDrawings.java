@@ -34,11 +34,10 @@ final class CircuitDrawings {
     for (CoverMark mark : each.marks()) {
       leastA = Math.min(leastA, WorkshopUnits.AMPERE.valueOf(mark.current()));
     }
-    List<CoverCurve> curves = each.curves();
-    for (int i = 0; i < curves.size(); i++) {
-      List<Point> points = clipped(curves.get(i), leastA / 2);
+    for (CoverCurve curve : each.curves()) {
+      List<Point> points = clipped(curve, leastA / 2);
       if (points.size() > 1) {
-        plot = plot.series(Series.of(label(curves, i), points));
+        plot = plot.series(Series.of(curve.label(), points));
       }
     }
     for (CoverMark mark : each.marks()) {
@@ -61,18 +60,6 @@ final class CircuitDrawings {
         "The fuse, slow end of its curve, stays below what cable and contactor bear wherever it"
             + " alone clears. "
             + (each.cover().isComplete() ? "No current is left open." : "Shaded: left open."));
-  }
-
-  /**
-   * A contactor has two curves of one name: what it withstands, and what it carries for a while.
-   */
-  private static String label(List<CoverCurve> curves, int index) {
-    String label = curves.get(index).label();
-    if (index + 1 < curves.size() && curves.get(index + 1).label().equals(label)) {
-      return label + ", I²t";
-    }
-    boolean again = index > 0 && curves.get(index - 1).label().equals(label);
-    return again ? label + ", overload" : label;
   }
 
   static String id(String name) {

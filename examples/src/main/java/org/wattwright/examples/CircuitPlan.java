@@ -9,6 +9,7 @@ import javax.measure.quantity.ElectricPotential;
 import org.wattwright.battery.Pack;
 import org.wattwright.check.Check;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.conductor.ConductorSize;
 import org.wattwright.conductor.FaultDuty;
 import org.wattwright.conductor.StrandClass;
@@ -23,6 +24,9 @@ import org.wattwright.protection.CircuitDesigner;
 import org.wattwright.protection.CircuitReview;
 import org.wattwright.protection.DesignedCircuit;
 import org.wattwright.protection.DischargeRule;
+import org.wattwright.protection.FaultLoop;
+import org.wattwright.protection.FaultPath;
+import org.wattwright.protection.FaultSource;
 import org.wattwright.protection.InletProtection;
 import org.wattwright.protection.IsolationRule;
 import org.wattwright.protection.SenseWiring;
@@ -33,6 +37,9 @@ import org.wattwright.voltage.Device;
 /** Chooses the parts of every circuit of a job and looks at what else protects people. */
 final class CircuitPlan {
   private static final int MOST_RUNS = 2;
+
+  private static final List<DischargeRule> DISCHARGES =
+      List.of(DischargeRule.BLEED, DischargeRule.AFTER_CRASH_LATEST);
 
   private final CircuitsInput input;
   private final Pack pack;
@@ -82,7 +89,38 @@ final class CircuitPlan {
                 .bondBetweenBays()
                 .map(r -> ChassisLoops.checks(input, pack, design, r))
                 .orElseGet(CircuitPlan::loopsUnknown))
-        .checks(inlet());
+        .checks(inlet())
+        .worksheets(faults())
+        .worksheets(
+            bus().map(bus -> DISCHARGES.stream().map(bus::worksheet).toList()).orElseGet(List::of));
+  }
+
+  /** Highest and lowest fault of the pack at its terminals, and of the rest into one string. */
+  private List<Worksheet> faults() {
+    FaultPath terminals =
+        FaultPath.EMPTY.withInductance("pack and box", input.faults().inductance());
+    FaultSource whole = FaultSupplies.source(input, pack);
+    List<Worksheet> sheets = new ArrayList<>();
+    whole
+        .highest(terminals)
+        .map(loop -> named("Highest fault, battery", loop))
+        .ifPresent(sheets::add);
+    sheets.add(named("Lowest fault, battery", whole.lowest(terminals)));
+    if (pack.strings().size() > 1) {
+      FaultSource others = whole.intoString(0);
+      others
+          .highest(terminals)
+          .map(loop -> named("Highest fault into one string, from the others", loop))
+          .ifPresent(sheets::add);
+      sheets.add(named("Lowest fault into one string, from the others", others.lowest(terminals)));
+    }
+    return sheets;
+  }
+
+  private static Worksheet named(String title, FaultLoop loop) {
+    Worksheet.Recording recording = Worksheet.record(title);
+    loop.worksheet().steps().forEach(recording::add);
+    return recording.toWorksheet();
   }
 
   /** A string that lies in one bay needs no link, only its feeder. */
@@ -122,13 +160,18 @@ final class CircuitPlan {
               .safety()
               .notChecked("bleed resistance"));
     }
+    return bus().stream().flatMap(bus -> DISCHARGES.stream().map(bus::check)).toList();
+  }
+
+  /** The capacitors of all devices at the upper end of their tolerance, and the bleed. */
+  private Optional<BusDischarge> bus() {
     double upperF =
         Kind.CAPACITANCE.siValueOf(FaultSupplies.capacitance(devices))
             * (1 + input.precharge().tolerance());
-    BusDischarge bus =
-        new BusDischarge(
-            Kind.CAPACITANCE.ofSi(upperF), highest, input.precharge().bleed().orElseThrow());
-    return List.of(bus.check(DischargeRule.BLEED), bus.check(DischargeRule.AFTER_CRASH_LATEST));
+    return input
+        .precharge()
+        .bleed()
+        .map(bleed -> new BusDischarge(Kind.CAPACITANCE.ofSi(upperF), highest, bleed));
   }
 
   private List<Check> bonding(CircuitDesign design) {

@@ -7,20 +7,33 @@ import org.wattwright.conversion.Section;
 import org.wattwright.conversion.SheetSections;
 import org.wattwright.examples.job.JobInput;
 
-/** Puts the calculation sheet of a job together: cautions first, then its sections. */
+/**
+ * Puts the calculation sheet of a job together: cautions first, then its sections, then the
+ * appendices: inputs, catalogues, tables, working, checks passed.
+ */
 final class JobSheet {
   private JobSheet() {}
 
   static CalculationSheet of(JobInput job) {
-    return new CalculationSheet(
-        job.title(), job.customer() + " – " + job.vehicle(), sections(Design.of(job)));
+    Design design = Design.of(job);
+    CalculationSheet sheet =
+        new CalculationSheet(job.title(), job.customer() + " – " + job.vehicle(), sections(design))
+            .withAppendix(InputSection.of(job));
+    if (CatalogueSection.of(job).isPresent()) {
+      sheet = sheet.withAppendix(CatalogueSection.of(job).get());
+    }
+    sheet = sheet.withAppendix(CellTables.of(job.cells())).withWorkingBehind();
+    if (design.chosen().isPresent()) {
+      sheet =
+          sheet.withAppendix(SheetSections.of(design.chosen().get().conversion()).passedChecks());
+    }
+    return sheet;
   }
 
   private static List<Section> sections(Design design) {
     List<Section> sections = new ArrayList<>();
     sections.add(CautionSection.of(design.job()));
     sections.add(ResultSection.of(design));
-    sections.add(InputSection.of(design.job()));
     design.chosen().ifPresent(chosen -> sections.add(PackSection.of(design, chosen)));
     design.chosen().ifPresent(chosen -> sections.add(WindowSection.of(design, chosen)));
     design.chosen().ifPresent(chosen -> sections.add(MassesSection.of(chosen)));
@@ -31,7 +44,6 @@ final class JobSheet {
     sections.add(AlternativeSection.of(design));
     sections.add(RuledOutSection.of(design.found()));
     sections.add(OpenItemSection.of(design));
-    sections.add(CellTables.of(design.job().cells()));
     return sections;
   }
 }

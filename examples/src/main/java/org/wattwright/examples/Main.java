@@ -12,6 +12,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import org.wattwright.conversion.CalculationSheet;
 import org.wattwright.conversion.MarkdownSheet;
+import org.wattwright.examples.job.InputFiles;
 import org.wattwright.examples.job.JobFileException;
 import org.wattwright.examples.job.JobFolder;
 import org.wattwright.examples.sheet.SheetFiles;
@@ -99,7 +100,8 @@ public final class Main {
     }
     Path job = args.length > 0 ? path(args[0]) : demonstration();
     Path output = args.length > 1 ? path(args[1]) : OUTPUT;
-    CalculationSheet sheet = JobSheet.of(JobFolder.read(job));
+    CalculationSheet sheet =
+        JobSheet.of(JobFolder.read(job)).withInputs(InputFiles.fingerprint(job));
     SheetFiles.write(sheet, output);
     out.print(MarkdownSheet.render(sheet));
     out.flush();

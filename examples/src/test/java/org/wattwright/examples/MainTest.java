@@ -79,7 +79,8 @@ class MainTest {
   void cautionsComeFirst() {
     run(job, sheet);
     String markdown = out.toString(StandardCharsets.UTF_8);
-    assertThat(markdown.indexOf("\n## Cautions\n")).isLessThan(markdown.indexOf("\n## Inputs\n"));
+    assertThat(markdown.indexOf("\n## Cautions\n"))
+        .isLessThan(markdown.indexOf("\n## Appendix A: Inputs\n"));
     assertThat(markdown.indexOf("## ")).isEqualTo(markdown.indexOf("## Cautions"));
   }
 
@@ -97,6 +98,35 @@ class MainTest {
     assertThat(Files.readString(sheet.resolve("index.html")))
         .contains("id=\"side-view-plot\"")
         .contains("Masses and axles");
+  }
+
+  /** The part to read is short; catalogues, workings and passes stand behind. */
+  @Test
+  void cataloguesWorkingsAndPassesAreAppendices() throws IOException {
+    assertThat(run(job, sheet)).isZero();
+    String markdown = tight(out.toString(StandardCharsets.UTF_8));
+    int behind = markdown.indexOf("\n## Appendix A: Inputs\n");
+    assertThat(markdown.substring(0, behind))
+        .doesNotContain("#### ")
+        .doesNotContain("\n| PASS |")
+        .contains("\n| CAUTION | ");
+    assertThat(markdown.substring(behind))
+        .containsSubsequence(
+            "## Appendix B: Catalogues",
+            "invented data sheet, vehicle cable",
+            "| fast link 10 | 16: 3000, 20: 120, 25: 6,",
+            "| C100 | 150: 120, 300: 20, 1000: 1 |",
+            "| resistor 22R | 22 | 5 |",
+            "## Appendix C: Cell tables",
+            "## Appendix D: Working",
+            "#### Circuit traction main",
+            "#### Pre-charge",
+            "#### Isolation budget",
+            "#### Highest fault, battery",
+            "#### Lowest fault into one string, from the others",
+            "#### Discharge, ",
+            "## Appendix E: Checks passed",
+            "| PASS | ");
   }
 
   @Test
@@ -139,13 +169,30 @@ class MainTest {
   }
 
   @Test
+  void theFingerprintShowsAChangedInputAndNoChangedComment() throws IOException {
+    String first = imprint();
+    assertThat(first).startsWith("Calculated with Wattwright ").contains("fingerprint");
+    Files.writeString(job.resolve("notes.txt"), "no input");
+    replace("devices.csv", "# Invented devices.", "# Invented devices, as ever.\n");
+    assertThat(imprint()).isEqualTo(first);
+    replace("devices.csv", "on-board charger,charger,140,", "on-board charger,charger,141,");
+    assertThat(imprint()).isNotEqualTo(first);
+  }
+
+  private String imprint() {
+    out.reset();
+    assertThat(run(job, sheet)).isZero();
+    return out.toString(StandardCharsets.UTF_8).lines().skip(4).findFirst().orElseThrow();
+  }
+
+  @Test
   void listsWhatIsEstimated() throws IOException {
     replace("devices.csv", "9.5,data sheet,", "9.5,estimated,");
     replace("cells.csv", "1000,data sheet,", "1000,estimated,");
     run(job, sheet);
     String markdown = tight(out.toString(StandardCharsets.UTF_8));
     int start = markdown.indexOf("## Estimated inputs");
-    assertThat(markdown.substring(start, markdown.indexOf("## Cell tables", start)))
+    assertThat(markdown.substring(start, markdown.indexOf("## Appendix", start)))
         .contains("| cruising power | 8 kW |")
         .contains("| all data of on-board charger |")
         .contains("| all data of plate cell 105 |")

@@ -18,6 +18,15 @@ import org.wattwright.units.Kind;
 
 /** Reads {@code cables.csv} and {@code precharge-resistors.csv}, and with them the other parts. */
 final class CatalogueFiles {
+  private static final List<String> FILES =
+      List.of(
+          "cables.csv",
+          "fuses.csv",
+          "fuse-curves.csv",
+          "contactors.csv",
+          "contactor-loads.csv",
+          "precharge-resistors.csv");
+
   private CatalogueFiles() {}
 
   /** What a cable is insulated with. */
@@ -53,7 +62,8 @@ final class CatalogueFiles {
         CsvTable.read(folder.resolve("cables.csv")).map(CatalogueFiles::cable),
         FuseFiles.read(folder),
         ContactorFiles.read(folder),
-        resistors(folder));
+        resistors(folder),
+        FILES.stream().map(file -> CsvTable.read(folder.resolve(file)).stated()).toList());
   }
 
   private static Cable cable(CsvRow row) {

@@ -15,12 +15,14 @@ import org.wattwright.protection.PrechargeResistor;
  * @param fuses may be empty
  * @param contactors may be empty
  * @param resistors for pre-charge, may be empty
+ * @param stated the files that they were read from, as typed
  */
 public record CatalogueInput(
     List<Cable> cables,
     List<Fuse> fuses,
     List<Contactor> contactors,
-    List<PrechargeResistor> resistors) {
+    List<PrechargeResistor> resistors,
+    List<StatedTable> stated) {
   /**
    * Copies the lists.
    *
@@ -28,11 +30,13 @@ public record CatalogueInput(
    * @param fuses may be empty
    * @param contactors may be empty
    * @param resistors for pre-charge, may be empty
+   * @param stated the files that they were read from, as typed
    */
   public CatalogueInput {
     cables = List.copyOf(cables);
     fuses = List.copyOf(fuses);
     contactors = List.copyOf(contactors);
     resistors = List.copyOf(resistors);
+    stated = List.copyOf(stated);
   }
 }

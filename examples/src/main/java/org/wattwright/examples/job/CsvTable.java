@@ -92,6 +92,29 @@ public final class CsvTable {
     return List.copyOf(results);
   }
 
+  /**
+   * The table as it was typed, for the reader of a sheet.
+   *
+   * @return columns and rows
+   * @throws JobFileException if the file breaks a rule
+   */
+  public StatedTable stated() {
+    List<List<String>> lines = new ArrayList<>();
+    try (CSVParser parser =
+        CSVParser.builder().setReader(new StringReader(text)).setFormat(FORMAT).get()) {
+      Iterator<CSVRecord> records = parser.iterator();
+      while (hasNext(parser, records)) {
+        CSVRecord record = records.next();
+        if (!isBlank(record)) {
+          lines.add(record.stream().map(String::strip).toList());
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new StatedTable(name, lines.get(0), lines.subList(1, lines.size()));
+  }
+
   private boolean hasNext(CSVParser parser, Iterator<CSVRecord> records) {
     try {
       return records.hasNext();

@@ -2,7 +2,9 @@ package org.wattwright.examples.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
+import org.wattwright.check.Figure;
 import org.wattwright.check.Outcome;
 import org.wattwright.check.Step;
 import org.wattwright.conversion.BlockWriter;
@@ -22,9 +24,6 @@ final class HtmlBlocks implements BlockWriter {
   /** A table with more rows than these may be split over two pages. */
   private static final int MOST_ROWS_UNBROKEN = 14;
 
-  /** A column of {@link CheckList#headings}. */
-  private static final int ACTUAL_AND_LIMIT = 2;
-
   private final StringBuilder out;
   private int figures;
 
@@ -34,7 +33,9 @@ final class HtmlBlocks implements BlockWriter {
 
   void section(Section section, String number, int level) {
     String heading = "h" + Math.min(level, DEEPEST_HEADING);
-    out.append("<section id=\"section-").append(number.replace('.', '-')).append("\">\n<");
+    boolean isAppendix = number.length() == 1 && Character.isLetter(number.charAt(0));
+    out.append("<section id=\"section-").append(number.replace('.', '-'));
+    out.append(isAppendix ? "\" class=\"appendix\">\n<" : "\">\n<");
     out.append(heading).append("><span class=\"number\">").append(number).append("</span> ");
     out.append(HtmlText.escaped(section.title())).append("</").append(heading).append(">\n");
     section.blocks().forEach(block -> block.accept(this));
@@ -87,11 +88,16 @@ final class HtmlBlocks implements BlockWriter {
         out.append(
             column.isNumeric()
                 ? HtmlText.figures("number", row.get(i))
-                : HtmlText.element("td", row.get(i)));
+                : HtmlText.element("td", together(row.get(i))));
       }
       line("</tr>");
     }
     line("</tbody>\n</table>");
+  }
+
+  /** A basis of two words stays on one line. */
+  private static String together(String text) {
+    return text.equals(Basis.DATA_SHEET.toString()) ? text.replace(' ', '\u00a0') : text;
   }
 
   private static String styleOf(DataTable.Column column) {
@@ -122,30 +128,32 @@ final class HtmlBlocks implements BlockWriter {
           .append(HtmlText.element("span class=\"formula\"", "= " + step.substituted()));
     }
     out.append("</td>").append(HtmlText.element("td class=\"number\"", step.result().toString()));
-    out.append(HtmlText.element("td", step.basis().toString()));
+    out.append(HtmlText.element("td", together(step.basis().toString())));
     line(HtmlText.element("td", step.source().toString()) + "</tr>");
   }
 
+  /** Remark and code stand below what is checked, so that a row stays low on upright paper. */
   @Override
   public void checkList(CheckList checks) {
     line("<table class=\"checks\">");
-    head(CheckList.headings());
+    head(List.of("Verdict", "Check", "Actual and limit", "Margin", "Basis", "Source"));
     checks.checks().forEach(this::check);
     line("</tbody>\n</table>");
   }
 
   private void check(Check check) {
-    List<String> cells = CheckList.cells(check);
     out.append("<tr>");
-    out.append(
-        HtmlText.element("td class=\"verdict " + styleOf(check.outcome()) + "\"", cells.get(0)));
-    for (int i = 1; i < cells.size(); i++) {
-      out.append(
-          i == ACTUAL_AND_LIMIT
-              ? HtmlText.figures("", cells.get(i))
-              : HtmlText.element("td", cells.get(i)));
+    String verdict = "td class=\"verdict " + styleOf(check.outcome()) + "\"";
+    out.append(HtmlText.element(verdict, check.outcome().toString()));
+    out.append("<td>").append(HtmlText.breakable(check.what()));
+    if (!check.remark().isEmpty()) {
+      out.append("; ").append(HtmlText.element("span class=\"remark\"", check.remark()));
     }
-    line("</tr>");
+    out.append(' ').append(HtmlText.element("span class=\"code\"", check.code())).append("</td>");
+    out.append(HtmlText.figures("", check.comparison()));
+    out.append(HtmlText.element("td", check.margin().map(Figure::toString).orElse("")));
+    out.append(HtmlText.element("td", together(check.basis().toString())));
+    line(HtmlText.element("td", check.source().toString()) + "</tr>");
   }
 
   private static String styleOf(Outcome outcome) {
