@@ -381,6 +381,16 @@ public final class Conversion {
   }
 
   /**
+   * This conversion and another one side by side, such as two packs in one vehicle.
+   *
+   * @param other the second variant
+   * @return figures with differences, and the checks that changed
+   */
+  public Comparison compare(Conversion other) {
+    return Comparison.of(this, other);
+  }
+
+  /**
    * The fingerprint of the inputs: title, customer and vehicle; pack with its cells, tables,
    * strings and links; devices; conditions; requirements; the vehicle as weighed, parts removed and
    * added, load cases, axle limits, chassis; circuits with their parts, the list of circuits,

@@ -6,6 +6,7 @@ import static org.wattwright.units.WorkshopUnits.KILOWATT_HOUR;
 
 import java.util.List;
 import java.util.Optional;
+import org.wattwright.conversion.Comparison;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Drawing;
 import org.wattwright.conversion.Paragraph;
@@ -33,20 +34,49 @@ final class AlternativeSection {
             .found()
             .paretoFront(
                 Criterion.MASS, Criterion.USABLE_ENERGY, Criterion.PEAK_POWER, Criterion.PRICE);
-    return section.with(
-        new Paragraph(
-            design.found().candidateCount()
-                + " packs were looked at, "
-                + design.found().feasibleCount()
-                + " meet every requirement ("
-                + design.found().coverage()
-                + "). None of those below is beaten by another in mass, usable energy, peak power and price "
-                + "at once."),
-        table(front, design),
-        new Drawing(
-            plot(design),
-            "Usable energy over mass of the packs that meet every requirement",
-            "Filled marks on the line are beaten by no other in these two; the ring marks the one chosen."));
+    return section
+        .with(
+            new Paragraph(
+                design.found().candidateCount()
+                    + " packs were looked at, "
+                    + design.found().feasibleCount()
+                    + " meet every requirement ("
+                    + design.found().coverage()
+                    + "). None of those below is beaten by another in mass, usable energy, peak power and price "
+                    + "at once."),
+            table(front, design),
+            new Drawing(
+                plot(design),
+                "Usable energy over mass of the packs that meet every requirement",
+                "Filled marks on the line are beaten by no other in these two; the ring marks the one chosen."))
+        .withParts(nextBest(design).stream().toArray(Section[]::new));
+  }
+
+  /** The whole van with the second of the ranking, beside the one chosen. */
+  private static Optional<Section> nextBest(Design design) {
+    Design.Chosen chosen = design.chosen().orElseThrow();
+    return design.found().top(2).stream()
+        .filter(candidate -> !candidate.equals(chosen.candidate()))
+        .findFirst()
+        .map(
+            next -> {
+              Comparison comparison =
+                  chosen
+                      .conversion()
+                      .compare(design.with(next).conversion())
+                      .named(name(chosen.candidate()), name(next));
+              long margins =
+                  comparison.changedChecks().stream().filter(c -> !c.isOfVerdict()).count();
+              return new Section(
+                      "Against the next best",
+                      comparison.ofVerdicts().toSection().blocks(),
+                      List.of())
+                  .with(new Paragraph(margins + " more checks changed their margin alone."));
+            });
+  }
+
+  private static String name(Candidate candidate) {
+    return label(candidate) + " " + candidate.module().name();
   }
 
   private static DataTable table(List<Candidate> front, Design design) {
@@ -56,7 +86,7 @@ final class AlternativeSection {
     for (Candidate candidate : front) {
       table =
           table.row(
-              label(candidate) + " " + candidate.module().name(),
+              name(candidate),
               format(candidate.mass(), Kind.MASS),
               text(candidate.usableEnergy().map(e -> format(e, Kind.ENERGY))),
               text(candidate.peakPower().map(p -> format(p, Kind.POWER))),

@@ -58,6 +58,11 @@ record Design(
     return new Design(job, devices, conditions, found, chosen);
   }
 
+  /** The same job with another pack, to set beside the one chosen. */
+  Chosen with(Candidate other) {
+    return chosen(job, devices, conditions, other);
+  }
+
   private static OperatingConditions conditions(Requirement requirement) {
     return OperatingConditions.builder()
         .stateOfCharge(requirement.energy().empty(), requirement.energy().full())

@@ -8,8 +8,8 @@ import org.wattwright.conversion.SheetSections;
 import org.wattwright.examples.job.JobInput;
 
 /**
- * Puts the calculation sheet of a job together: cautions first, then its sections, then the
- * appendices: inputs, catalogues, tables, working, checks passed.
+ * Puts the calculation sheet of a job together: the answer in ten lines, cautions, its sections,
+ * then the appendices: inputs, catalogues, tables, working, checks passed.
  */
 final class JobSheet {
   private JobSheet() {}
@@ -32,6 +32,7 @@ final class JobSheet {
 
   private static List<Section> sections(Design design) {
     List<Section> sections = new ArrayList<>();
+    design.chosen().ifPresent(chosen -> sections.add(ExecutiveSection.of(chosen)));
     sections.add(CautionSection.of(design.job()));
     sections.add(ResultSection.of(design));
     design.chosen().ifPresent(chosen -> sections.add(PackSection.of(design, chosen)));

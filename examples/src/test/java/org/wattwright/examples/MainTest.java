@@ -76,12 +76,14 @@ class MainTest {
   }
 
   @Test
-  void cautionsComeFirst() {
+  void tenLinesWithCautionsComeFirstThenAllCautions() {
     run(job, sheet);
     String markdown = out.toString(StandardCharsets.UTF_8);
     assertThat(markdown.indexOf("\n## Cautions\n"))
         .isLessThan(markdown.indexOf("\n## Appendix A: Inputs\n"));
-    assertThat(markdown.indexOf("## ")).isEqualTo(markdown.indexOf("## Cautions"));
+    assertThat(markdown.indexOf("## ")).isEqualTo(markdown.indexOf("## In ten lines"));
+    String firstPage = markdown.substring(0, markdown.indexOf("\n## Cautions\n"));
+    assertThat(firstPage).contains("High voltage kills").contains("licensed engineer");
   }
 
   @Test
@@ -98,6 +100,33 @@ class MainTest {
     assertThat(Files.readString(sheet.resolve("index.html")))
         .contains("id=\"side-view-plot\"")
         .contains("Masses and axles");
+  }
+
+  @Test
+  void theFirstPageAnswersTheCustomer() {
+    run(job, sheet);
+    String markdown = tight(out.toString(StandardCharsets.UTF_8));
+    assertThat(markdown.substring(0, markdown.indexOf("\n## Cautions\n")))
+        .containsSubsequence(
+            "| Verdict | Feasible with care: ",
+            "| What goes in | 18 × tall module B (6 in series, 3 strings), 194.4 kg; rear drive",
+            "| Energy | Usable energy at 8 kW from 100 % to 10 %: 29.29 kW·h ≥ 28 kW·h. ",
+            "| Range | ",
+            "| Charging | ",
+            "| Performance | ",
+            "| Weight and axles | kerb 1063 kg (+117.7 kg): front 558.2 kg (+3.24 kg), rear 504.5 kg",
+            "| Load space | Modules lie ",
+            "| What is missing | 0 inputs missing, ",
+            "| What to do next | ");
+  }
+
+  @Test
+  void theNextBestPackStandsBesideTheOneChosen() {
+    run(job, sheet);
+    String markdown = tight(out.toString(StandardCharsets.UTF_8));
+    assertThat(markdown.substring(markdown.indexOf("### Against the next best")))
+        .contains("| mass of the modules | 194.4 kg | 209.6 kg | +15.2 kg |")
+        .contains("more checks changed their margin alone.");
   }
 
   /** The part to read is short; catalogues, workings and passes stand behind. */
