@@ -17,6 +17,7 @@ import org.wattwright.units.Measure;
  */
 public final class ComparedFigure implements Serializable {
   private static final long serialVersionUID = 1L;
+  private static final double ROUNDING = 1e-12;
 
   private final String name;
   private final @Nullable Figure before;
@@ -61,8 +62,14 @@ public final class ComparedFigure implements Serializable {
   /** In the unit of the second. */
   private static <Q extends Quantity<Q>> Figure difference(
       Kind<Q> kind, Quantity<Q> before, Quantity<Q> after) {
-    return Figure.ofSi(
-        kind.siValueOf(after) - kind.siValueOf(before), Measure.from(after, kind).namedUnit());
+    double difference = difference(kind.siValueOf(before), kind.siValueOf(after));
+    return Figure.ofSi(difference, Measure.from(after, kind).namedUnit());
+  }
+
+  /** What the rounding of sums leaves is no difference. */
+  private static double difference(double before, double after) {
+    double difference = after - before;
+    return Math.abs(difference) <= ROUNDING * Math.abs(after) ? 0 : difference;
   }
 
   /** A number of things on both sides. */
@@ -74,7 +81,7 @@ public final class ComparedFigure implements Serializable {
   /** A share on both sides. */
   static ComparedFigure share(String name, double before, double after) {
     return new ComparedFigure(
-        name, Figure.share(before), Figure.share(after), Figure.share(after - before));
+        name, Figure.share(before), Figure.share(after), Figure.share(difference(before, after)));
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
@@ -71,13 +72,13 @@ public final class Comparison {
   }
 
   /**
-   * Without the checks of which the margin alone changed.
+   * With some of the changed checks alone, such as {@code only(ChangedCheck::isOfVerdict)}.
    *
+   * @param wanted true for those to keep
    * @return a shorter comparison
    */
-  public Comparison ofVerdicts() {
-    return new Comparison(
-        first, second, figures, changed.stream().filter(ChangedCheck::isOfVerdict).toList());
+  public Comparison only(Predicate<ChangedCheck> wanted) {
+    return new Comparison(first, second, figures, changed.stream().filter(wanted).toList());
   }
 
   /**
@@ -92,7 +93,7 @@ public final class Comparison {
 
   /**
    * The checks that differ: those that became worse first, then those of another verdict, then
-   * those of another margin alone.
+   * those of another margin alone, as it is printed.
    *
    * @return an immutable list; empty if every check is the same
    */
@@ -175,7 +176,7 @@ public final class Comparison {
     List<String> lines = new ArrayList<>();
     lines.add(first + " against " + second);
     figures.forEach(figure -> lines.add("  " + figure));
-    lines.add(changed.isEmpty() ? "every check is the same" : "checks that changed");
+    lines.add(changed.isEmpty() ? "no check changed" : "checks that changed");
     changed.forEach(check -> lines.add("  " + verdict(check) + ": " + check));
     return lines.stream().collect(Collectors.joining("\n", "", "\n"));
   }

@@ -116,7 +116,7 @@ final class ExecutiveAnswers {
                 Figure.of(first.axles().rear(), Kind.MASS),
                 Figure.of(first.change().rear(), Kind.MASS));
     return text
-        + (laden == first
+        + (laden.equals(first)
             ? "."
             : "; "
                 + laden.loadCase().name()

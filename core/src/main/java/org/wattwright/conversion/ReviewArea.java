@@ -1,7 +1,6 @@
 package org.wattwright.conversion;
 
 import java.util.Arrays;
-import java.util.Set;
 import org.wattwright.check.Check;
 
 /** The part of a conversion that a check belongs to, by the first word of its code. */
@@ -37,11 +36,13 @@ public enum ReviewArea {
   OTHER("other");
 
   private final String label;
-  private final Set<String> words;
+
+  /** Each with a space on either side. */
+  private final String words;
 
   ReviewArea(String label, String... words) {
     this.label = label;
-    this.words = Set.of(words);
+    this.words = " " + String.join(" ", words) + " ";
   }
 
   /**
@@ -51,7 +52,7 @@ public enum ReviewArea {
    * @return the area; OTHER if the first word of its code is not one of the library's
    */
   public static ReviewArea of(Check check) {
-    String word = check.code().split("[.-]", 2)[0];
+    String word = " " + check.code().split("[.-]", 2)[0] + " ";
     return Arrays.stream(values())
         .filter(area -> area.words.contains(word))
         .findFirst()

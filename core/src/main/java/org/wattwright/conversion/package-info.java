@@ -6,7 +6,10 @@
  *   MassLedger, LoadCase …, AxleLimits, Chassis ┤       (windows: WindowReview, masses: VehicleReview,
  *   Circuits: CircuitDesign, IsolationBudget … ─┘        circuits: Circuits)
  *                                                     ├▶ openItems(): who must still answer what
+ *                                                     ├▶ compare(other): Comparison of two variants
+ *                                                     ├▶ ExecutivePage: the answer in ten lines
  *                                                     └▶ toSheet(): CalculationSheet ─▶ MarkdownSheet
+ *                                                              └▶ RevisionComparison of two sheets
  * </pre>
  *
  * <p>Example:

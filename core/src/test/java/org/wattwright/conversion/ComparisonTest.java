@@ -3,6 +3,7 @@ package org.wattwright.conversion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.wattwright.units.Measures.celsius;
+import static org.wattwright.units.Measures.kilograms;
 import static org.wattwright.units.Measures.kilometres;
 
 import java.util.List;
@@ -66,8 +67,10 @@ class ComparisonTest {
         .extracting(ChangedCheck::isWorse)
         .isSortedAccordingTo(java.util.Comparator.reverseOrder());
     assertThat(comparison.changedChecks()).anyMatch(check -> !check.isOfVerdict());
-    assertThat(comparison.ofVerdicts().changedChecks()).allMatch(ChangedCheck::isOfVerdict);
-    ChangedCheck back = van(9).compare(van(8)).ofVerdicts().changedChecks().get(0);
+    assertThat(comparison.only(ChangedCheck::isOfVerdict).changedChecks())
+        .allMatch(ChangedCheck::isOfVerdict);
+    ChangedCheck back =
+        van(9).compare(van(8)).only(ChangedCheck::isOfVerdict).changedChecks().get(0);
     assertThat(back.isWorse()).isFalse();
   }
 
@@ -78,7 +81,7 @@ class ComparisonTest {
     assertThat(same.figures())
         .isNotEmpty()
         .allSatisfy(each -> assertThat(each.signedDifference()).startsWith("0"));
-    assertThat(same.toText()).endsWith("every check is the same\n");
+    assertThat(same.toText()).endsWith("no check changed\n");
     assertThat(same.toSection().blocks()).contains(new Paragraph("No check changed."));
     assertThat(same)
         .hasToString(
@@ -176,6 +179,17 @@ class ComparisonTest {
                 new ComparedFigure.Sides<>(
                     Optional.of(kilometres(80)), Optional.of(kilometres(96)))))
         .hasToString("range: 80 km → 96 km (+16 km)");
+  }
+
+  @Test
+  void whatRoundingLeavesIsNoDifference() {
+    ComparedFigure figure =
+        ComparedFigure.of(
+            "total",
+            Kind.MASS,
+            new ComparedFigure.Sides<>(
+                Optional.of(kilograms(1500)), Optional.of(kilograms(Math.nextUp(1500.0)))));
+    assertThat(figure.signedDifference()).isEqualTo("0 kg");
   }
 
   /** 20 °C less 10 °C is 10 K, which is another kind. */

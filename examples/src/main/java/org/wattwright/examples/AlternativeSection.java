@@ -52,27 +52,35 @@ final class AlternativeSection {
         .withParts(nextBest(design).stream().toArray(Section[]::new));
   }
 
-  /** The whole van with the second of the ranking, beside the one chosen. */
+  /**
+   * The whole van with the next of the ranking that has as many strings, for which the circuits are
+   * laid out, beside the one chosen.
+   */
   private static Optional<Section> nextBest(Design design) {
     Design.Chosen chosen = design.chosen().orElseThrow();
-    return design.found().top(2).stream()
-        .filter(candidate -> !candidate.equals(chosen.candidate()))
+    return design.found().top(MOST_IN_PLOT).stream()
+        .filter(other -> !other.equals(chosen.candidate()))
+        .filter(other -> other.parallel() == chosen.candidate().parallel())
         .findFirst()
-        .map(
-            next -> {
-              Comparison comparison =
-                  chosen
-                      .conversion()
-                      .compare(design.with(next).conversion())
-                      .named(name(chosen.candidate()), name(next));
-              long margins =
-                  comparison.changedChecks().stream().filter(c -> !c.isOfVerdict()).count();
-              return new Section(
-                      "Against the next best",
-                      comparison.ofVerdicts().toSection().blocks(),
-                      List.of())
-                  .with(new Paragraph(margins + " more checks changed their margin alone."));
-            });
+        .map(next -> against(chosen, next, design.with(next)));
+  }
+
+  private static Section against(Design.Chosen chosen, Candidate next, Design.Chosen variant) {
+    Comparison comparison =
+        chosen
+            .conversion()
+            .compare(variant.conversion())
+            .named(name(chosen.candidate()), name(next));
+    Section section =
+        comparison.only(check -> check.isOfVerdict() && check.after().isPresent()).toSection();
+    long others =
+        comparison.changedChecks().stream()
+            .filter(check -> !check.isOfVerdict() || check.after().isEmpty())
+            .count();
+    return new Section("Against the next best with as many strings", section.blocks(), List.of())
+        .with(
+            new Paragraph(
+                others + " more checks changed their margin alone, or have no counterpart."));
   }
 
   private static String name(Candidate candidate) {

@@ -125,8 +125,10 @@ class MainTest {
     run(job, sheet);
     String markdown = tight(out.toString(StandardCharsets.UTF_8));
     assertThat(markdown.substring(markdown.indexOf("### Against the next best")))
-        .contains("| mass of the modules | 194.4 kg | 209.6 kg | +15.2 kg |")
-        .contains("more checks changed their margin alone.");
+        .contains("6s3p tall module B against ")
+        .contains("| mass of the modules | 194.4 kg | ")
+        .contains("| strings in parallel | 3 | 3 | 0 |")
+        .contains("more checks changed their margin alone");
   }
 
   /** The part to read is short; catalogues, workings and passes stand behind. */
