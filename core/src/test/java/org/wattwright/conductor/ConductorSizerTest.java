@@ -227,6 +227,8 @@ class ConductorSizerTest {
             .orElseThrow();
     assertThat(sized.checks().get(0).outcome()).isEqualTo(Outcome.CAUTION);
     assertThat(sized.checks().get(0).basis()).isEqualTo(Basis.ESTIMATED);
+    assertThat(sized.checks().get(0).estimates())
+        .containsExactly("dimensions of the cable, and how it is laid");
     assertThat(generic.geometries()).hasSize(2);
   }
 
@@ -264,6 +266,7 @@ class ConductorSizerTest {
             .withTemperatureLimit(celsius(105));
     Check byFin = terminal(sizer().joints(List.of(lug)));
     assertThat(byFin.basis()).isEqualTo(Basis.ESTIMATED);
+    assertThat(byFin.estimates()).containsExactly("temperature rise of the lugs");
     assertThat(byFin.outcome()).isEqualTo(Outcome.CAUTION);
     Check byMaker = terminal(sizer().joints(List.of(lug.withThermalResistance(kelvinsPerWatt(7)))));
     assertThat(byMaker.basis()).isEqualTo(Basis.DATA_SHEET);

@@ -21,6 +21,7 @@ import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.conductor.Cable;
 import org.wattwright.conductor.ConductorSize;
 import org.wattwright.conductor.Installation;
@@ -162,5 +163,24 @@ class CircuitsTest {
     Conversion van = InventedVan.conversion().build();
     assertThat(van.circuits()).isEmpty();
     assertThat(MarkdownSheet.render(van.toSheet())).contains("No circuits were given");
+  }
+
+  @Test
+  void theWorkingOfIsolationAndFurtherChecksStandsInTheAppendix() {
+    Worksheet.Recording discharge = Worksheet.record("Discharge by hand");
+    discharge.step("t", "time").gives(org.wattwright.check.Figure.count(3));
+    Circuits circuits = circuits(250).worksheets(List.of(discharge.toWorksheet()));
+    assertThat(circuits.furtherWorksheets()).containsExactly(discharge.toWorksheet());
+    Section working =
+        InventedVan.conversion().circuits(circuits).build().toSheet().appendices().get(0);
+    assertThat(working.title()).isEqualTo("Working");
+    Section isolation =
+        working.parts().stream()
+            .filter(part -> part.title().equals("Isolation and bonding"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(isolation.parts().get(0).blocks())
+        .extracting(block -> ((Working) block).worksheet().title())
+        .containsExactly("Isolation budget", "Discharge by hand");
   }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
+import org.wattwright.check.Worksheet;
 import org.wattwright.protection.IsolationLeaks;
 import org.wattwright.protection.IsolationRule;
 import org.wattwright.units.InvalidInputException;
@@ -75,5 +76,26 @@ class IsolationBudgetTest {
             () -> EMPTY.with("x", IsolationLeaks.even(megaohms(1)), nanofarads(-1), Basis.MEASURED))
         .isInstanceOf(InvalidInputException.class)
         .hasMessageContaining("capacitor of x");
+  }
+
+  /** By hand: 1 MΩ, 500 Ω/V · 100 V = 50 kΩ, 100 V / 1 MΩ = 100 µA, ½ · 500 nF · (100 V)². */
+  @Test
+  void theWorksheetShowsHowAllAddsUp() {
+    Worksheet sheet = TWO.worksheet();
+    assertThat(sheet.steps())
+        .extracting(step -> step.symbol() + " = " + step.result())
+        .containsExactly(
+            "U = 100 V",
+            "R_p = 1 MΩ",
+            "R_n = 1.5 MΩ",
+            "R = 1 MΩ",
+            "r = 500 Ω/V",
+            "R_min = 50 kΩ",
+            "I = 100 µA",
+            "C_Y = 500 nF",
+            "E = 0.0025 J");
+    assertThat(sheet.steps().get(1).substituted()).contains("2 MΩ");
+    assertThat(sheet.steps().get(1).basis()).isEqualTo(Basis.DATA_SHEET);
+    assertThatThrownBy(EMPTY::worksheet).isInstanceOf(InvalidInputException.class);
   }
 }

@@ -87,6 +87,9 @@ class RoadChecksTest {
     assertThat(check.comparison()).isEqualTo("96.27 km/h ≥ 90 km/h");
     assertThat(check.basis()).isEqualTo(Basis.ESTIMATED);
     assertThat(check.note()).startsWith("low confidence: estimated");
+    assertThat(check.estimates())
+        .containsExactly(
+            "cornering stiffness of the front axle", "cornering stiffness of the rear axle");
     Chassis fast =
         WeighedVan.chassis()
             .handling(
@@ -119,6 +122,7 @@ class RoadChecksTest {
         WeighedVan.chassis().descent(road()).brakeHeat(heat(Axle.FRONT).estimatedWithin(0.2));
     Check front = check(chassis, "brake.descent.front");
     assertThat(front.comparison()).isEqualTo("200.2 °C > 200 °C");
+    assertThat(front.estimates()).containsExactly("heat capacity and share of the front brakes");
     assertThat(front.outcome()).isEqualTo(Outcome.FAIL);
   }
 

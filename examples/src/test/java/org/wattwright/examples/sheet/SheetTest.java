@@ -20,6 +20,7 @@ import org.wattwright.conversion.CalculationSheet;
 import org.wattwright.conversion.CheckList;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Drawing;
+import org.wattwright.conversion.Fingerprint;
 import org.wattwright.conversion.Paragraph;
 import org.wattwright.conversion.Section;
 import org.wattwright.conversion.Working;
@@ -155,5 +156,29 @@ class SheetTest {
     try (Stream<Path> files = Files.list(folder)) {
       return files.map(file -> file.getFileName().toString()).sorted().toList();
     }
+  }
+
+  @Test
+  void appendicesHaveLettersAndStandInTheContents() {
+    String page =
+        HtmlSheet.render(
+            sheet(Section.of("Pack"))
+                .withAppendix(Section.of("Inputs").withParts(Section.of("Cells")))
+                .withAppendix(Section.of("Working")));
+    assertThat(page)
+        .contains("<span class=\"number\">A</span> <a href=\"#section-A\">Inputs</a>")
+        .contains("<section id=\"section-A\" class=\"appendix\">")
+        .contains("<section id=\"section-A-1\">\n<h3><span class=\"number\">A.1</span> Cells</h3>")
+        .contains("<section id=\"section-B\" class=\"appendix\">");
+  }
+
+  @Test
+  void carriesVersionAndTheWholeFingerprint() {
+    Fingerprint print = Fingerprint.ofText("abc");
+    assertThat(HtmlSheet.render(sheet().withInputs(print)))
+        .contains("<p class=\"imprint\">Calculated with Wattwright ")
+        .contains(print.toString())
+        .contains("(SHA-256 ");
+    assertThat(HtmlSheet.render(sheet())).contains("no fingerprint of the inputs taken.");
   }
 }
