@@ -3,13 +3,14 @@ package org.wattwright.conversion;
 import java.lang.reflect.Array;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,6 +27,7 @@ import org.wattwright.units.Measure;
  */
 final class CanonicalText {
   private static final String OURS = "org.wattwright.";
+  private static final MathContext DIGITS = new MathContext(12);
   private static final String FUNCTION = "function";
 
   private final StringBuilder out = new StringBuilder();
@@ -93,7 +95,9 @@ final class CanonicalText {
 
   /** Zero has no sign. */
   private static String number(double value) {
-    return String.format(Locale.ROOT, "%.11e", value + 0.0);
+    return Double.isFinite(value)
+        ? new BigDecimal(value, DIGITS).stripTrailingZeros().toString()
+        : Double.toString(value);
   }
 
   private static boolean isContainer(Object value) {

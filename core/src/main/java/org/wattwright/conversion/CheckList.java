@@ -27,7 +27,15 @@ public record CheckList(List<Check> checks) implements Block {
    */
   public static List<String> headings() {
     return List.of(
-        "Verdict", "Check", "Actual and limit", "Margin", "Basis", "Source", "Remark", "Code");
+        "Verdict",
+        "Check",
+        "Actual and limit",
+        "Margin",
+        "Basis",
+        "Source",
+        "Remark",
+        "Area",
+        "Code");
   }
 
   /**
@@ -45,6 +53,7 @@ public record CheckList(List<Check> checks) implements Block {
         check.basis().toString(),
         check.source().toString(),
         check.remark(),
+        ReviewArea.of(check).toString(),
         check.code());
   }
 

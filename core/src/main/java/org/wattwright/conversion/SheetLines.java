@@ -98,12 +98,12 @@ final class SheetLines implements BlockWriter {
     }
   }
 
-  /** Known again by code and words. */
+  /** Known again by code and words; its area is that of its code. */
   @Override
   public void checkList(CheckList checks) {
     for (Check check : checks.checks()) {
       List<String> cells = CheckList.cells(check);
-      String value = cells.get(0) + CELL + String.join(CELL, cells.subList(2, cells.size() - 1));
+      String value = cells.get(0) + CELL + String.join(CELL, cells.subList(2, cells.size() - 2));
       add(check.what() + " [" + check.code() + "]", value);
     }
   }

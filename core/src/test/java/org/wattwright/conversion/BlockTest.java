@@ -225,7 +225,15 @@ class BlockTest {
   void aCheckHasOneCellAColumn() {
     assertThat(CheckList.headings())
         .containsExactly(
-            "Verdict", "Check", "Actual and limit", "Margin", "Basis", "Source", "Remark", "Code");
+            "Verdict",
+            "Check",
+            "Actual and limit",
+            "Margin",
+            "Basis",
+            "Source",
+            "Remark",
+            "Area",
+            "Code");
     assertThat(CheckList.cells(CHECK))
         .containsExactly(
             "PASS",
@@ -235,6 +243,7 @@ class BlockTest {
             CHECK.basis().toString(),
             CHECK.source().toString(),
             "dry",
+            "other",
             "a.b");
   }
 

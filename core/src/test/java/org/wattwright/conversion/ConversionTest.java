@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.wattwright.battery.CellEstimates;
 import org.wattwright.battery.Pack;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.OpenItem;
@@ -241,5 +242,51 @@ class ConversionTest {
   void textHasTitleVerdictAndPack() {
     Conversion van = InventedVan.conversion().build();
     assertThat(van).hasToString("bakery van: " + van.outcome() + ", " + van.pack());
+  }
+
+  /**
+   * Whoever must answer finds every input that a check lacks or guesses, and the check beside it.
+   */
+  @Test
+  void everyMissingOrEstimatedInputIsAnOpenItem() {
+    Conversion van =
+        InventedVan.conversion()
+            .pack(
+                InventedVan.pack(
+                    InventedVan.cell()
+                        .resistance(CellEstimates.resistanceOverTemperature(milliohms(1)))
+                        .build()))
+            .masses(WeighedVan.ledger(WeighedVan.axlesOnly()))
+            .requirement(MASS_OPEN)
+            .build();
+    List<OpenItem> items = van.openItems();
+    assertThat(van.review())
+        .filteredOn(check -> check.outcome() == Outcome.NOT_CHECKED)
+        .hasSizeGreaterThan(5)
+        .allSatisfy(
+            check ->
+                assertThat(check.missing())
+                    .isNotEmpty()
+                    .allSatisfy(
+                        input ->
+                            assertThat(items)
+                                .anyMatch(
+                                    item ->
+                                        item.input().equals(input)
+                                            && item.answeredBy() == check.answeredBy()
+                                            && item.checks().contains(check.code()))));
+    assertThat(van.review())
+        .filteredOn(check -> check.basis() == Basis.ESTIMATED)
+        .isNotEmpty()
+        .allSatisfy(
+            check ->
+                assertThat(items)
+                    .anyMatch(
+                        item ->
+                            item.reason() == OpenItem.Reason.ESTIMATED
+                                && item.checks().contains(check.code())));
+    assertThat(items)
+        .extracting(OpenItem::answeredBy)
+        .isSortedAccordingTo(java.util.Comparator.naturalOrder());
   }
 }

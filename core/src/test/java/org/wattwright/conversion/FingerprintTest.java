@@ -81,11 +81,11 @@ class FingerprintTest {
     assertThat(CanonicalText.of(InventedVan.inverter()))
         .isEqualTo(
             "PlainDevice{capacitance=-;mass=-;maximumCurrent=-;maximumPower=-;name=\"inverter\";"
-                + "role=INVERTER;window=VoltageWindow{absoluteMaximum=voltage 1.68750000000e+02;"
-                + "fullPerformance=VoltageRange{highest=voltage 1.35000000000e+02;"
-                + "lowest=voltage 7.00000000000e+01;};"
-                + "operating=VoltageRange{highest=voltage 1.35000000000e+02;"
-                + "lowest=voltage 7.00000000000e+01;};};}");
+                + "role=INVERTER;window=VoltageWindow{absoluteMaximum=voltage 168.75;"
+                + "fullPerformance=VoltageRange{highest=voltage 135;"
+                + "lowest=voltage 7E+1;};"
+                + "operating=VoltageRange{highest=voltage 135;"
+                + "lowest=voltage 7E+1;};};}");
   }
 
   @Test
@@ -172,11 +172,13 @@ class FingerprintTest {
     assertThat(CanonicalText.of(Optional.empty())).isEqualTo("-");
     assertThat(CanonicalText.of(Optional.of(3))).isEqualTo("3");
     assertThat(CanonicalText.of(-0.0)).isEqualTo(CanonicalText.of(0.0));
+    assertThat(CanonicalText.of(0.1 + 0.2)).isEqualTo("0.3");
+    assertThat(CanonicalText.of(Double.POSITIVE_INFINITY)).isEqualTo("Infinity");
     assertThat(CanonicalText.of("a\"b")).isEqualTo("\"a\\\"b\"");
     assertThat(CanonicalText.of(List.of("b", "a"))).isEqualTo("[\"b\",\"a\",]");
     assertThat(CanonicalText.of(Set.of("b", "a"))).isEqualTo("[\"a\", \"b\"]");
     assertThat(CanonicalText.of(Map.of("b", 1, "a", 2))).isEqualTo("[\"a\"=2, \"b\"=1]");
-    assertThat(CanonicalText.of(new double[] {1})).isEqualTo("[1.00000000000e+00,]");
+    assertThat(CanonicalText.of(new double[] {1})).isEqualTo("[1,]");
     Supplier<String> function = () -> "x";
     assertThat(CanonicalText.of(function)).isEqualTo("function");
     assertThat(CanonicalText.of(new Object())).isEqualTo("java.lang.Object");

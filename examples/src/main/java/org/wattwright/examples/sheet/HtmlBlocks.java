@@ -14,6 +14,7 @@ import org.wattwright.conversion.CheckList;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Drawing;
 import org.wattwright.conversion.Paragraph;
+import org.wattwright.conversion.ReviewArea;
 import org.wattwright.conversion.Section;
 import org.wattwright.conversion.Working;
 
@@ -149,7 +150,9 @@ final class HtmlBlocks implements BlockWriter {
     if (!check.remark().isEmpty()) {
       out.append("; ").append(HtmlText.element("span class=\"remark\"", check.remark()));
     }
-    out.append(' ').append(HtmlText.element("span class=\"code\"", check.code())).append("</td>");
+    out.append(' ')
+        .append(HtmlText.element("span class=\"code\"", ReviewArea.of(check) + ": " + check.code()))
+        .append("</td>");
     out.append(HtmlText.figures("", check.comparison()));
     out.append(HtmlText.element("td", check.margin().map(Figure::toString).orElse("")));
     out.append(HtmlText.element("td", together(check.basis().toString())));
