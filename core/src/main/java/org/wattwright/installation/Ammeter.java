@@ -121,8 +121,7 @@ public record Ammeter(
         Check.named("installation.ammeter-discharge", "discharge side of the ammeter")
             .source(practice)
             .cautionBand(CautionBand.NONE)
-            .atLeast(
-                Figure.of(dischargeEnd, AMPERE), Figure.of(shown(discharge, shunt), AMPERE)),
+            .atLeast(Figure.of(dischargeEnd, AMPERE), Figure.of(shown(discharge, shunt), AMPERE)),
         Check.named("installation.ammeter-charge", "charge side of the ammeter")
             .source(practice)
             .cautionBand(CautionBand.NONE)

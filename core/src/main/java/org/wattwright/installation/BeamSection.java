@@ -84,8 +84,7 @@ public final class BeamSection implements Serializable {
    */
   public static BeamSection roundTube(Quantity<Length> diameter, Quantity<Length> wall) {
     double diameterM = positive("BeamSection.diameter", diameter);
-    return new BeamSection(
-        new Fields(Shape.ROUND, diameterM, diameterM, wall(wall, diameterM), 0));
+    return new BeamSection(new Fields(Shape.ROUND, diameterM, diameterM, wall(wall, diameterM), 0));
   }
 
   /**

@@ -86,8 +86,7 @@ public record BleedBalancing(Quantity<ElectricCurrent> current, double duty)
    * @throws org.wattwright.units.InvalidInputException if negative
    */
   public Quantity<Time> timeFor(Quantity<ElectricCharge> charge) {
-    double chargeC =
-        Require.quantity("BleedBalancing.charge", charge, AMPERE_HOUR).nonNegative();
+    double chargeC = Require.quantity("BleedBalancing.charge", charge, AMPERE_HOUR).nonNegative();
     return HOUR.of(chargeC / (currentA() * duty) / 3600);
   }
 
@@ -101,8 +100,7 @@ public record BleedBalancing(Quantity<ElectricCurrent> current, double duty)
    */
   public static Quantity<ElectricCurrent> holdingCurrent(
       Quantity<ElectricCharge> spread, Quantity<Time> time) {
-    double chargeC =
-        Require.quantity("BleedBalancing.spread", spread, AMPERE_HOUR).nonNegative();
+    double chargeC = Require.quantity("BleedBalancing.spread", spread, AMPERE_HOUR).nonNegative();
     return AMPERE.of(chargeC / Require.quantity("BleedBalancing.time", time, HOUR).positive());
   }
 

@@ -24,9 +24,9 @@ import org.wattwright.units.Measure;
 import org.wattwright.units.Torque;
 
 /**
- * A bracket or rail bent by a load: largest moment, stress and deflection of a slender beam. Source:
- * strength of materials. A bolted end is nearer to free to turn than to built in. Immutable and
- * thread-safe.
+ * A bracket or rail bent by a load: largest moment, stress and deflection of a slender beam.
+ * Source: strength of materials. A bolted end is nearer to free to turn than to built in. Immutable
+ * and thread-safe.
  *
  * @param section its cross-section, net where the moment is largest
  * @param length from the support to the load of a cantilever, else between the supports; &gt; 0 m

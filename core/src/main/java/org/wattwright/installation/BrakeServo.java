@@ -22,10 +22,10 @@ import org.wattwright.units.Kind;
  *
  * <p>At rest both sides of its diaphragm are evacuated. On application the side behind the
  * diaphragm is shut off and filled with air: it grows from its volume at rest V_r to V_s at full
- * stroke. On release this air goes to the vacuum side. Each full application lets p_atm·V_s −
- * p·V_r of air in. A servo of which V_r is not known counts with V_r = 0, which asks for the most
- * vacuum; V_r = V_s is the plain exchange of volumes that many hand calculations use, and lets in
- * least. Immutable and thread-safe.
+ * stroke. On release this air goes to the vacuum side. Each full application lets p_atm·V_s − p·V_r
+ * of air in. A servo of which V_r is not known counts with V_r = 0, which asks for the most vacuum;
+ * V_r = V_s is the plain exchange of volumes that many hand calculations use, and lets in least.
+ * Immutable and thread-safe.
  */
 public final class BrakeServo implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -71,8 +71,7 @@ public final class BrakeServo implements Serializable {
           "BrakeServo.restVolume", "≤ " + LITRE.of(fields.strokeM3 * 1000), volume.toString());
     }
     return new BrakeServo(
-        new Fields(
-            fields.strokeM3, fields.heldM3, restM3, fields.diaphragmM, fields.diaphragms));
+        new Fields(fields.strokeM3, fields.heldM3, restM3, fields.diaphragmM, fields.diaphragms));
   }
 
   /**
@@ -84,8 +83,7 @@ public final class BrakeServo implements Serializable {
    * @throws InvalidInputException if a value is outside its range
    */
   public BrakeServo diaphragms(Quantity<Length> diameter, int count) {
-    double diaphragmM =
-        Require.quantity("BrakeServo.diaphragm", diameter, MILLIMETRE).positive();
+    double diaphragmM = Require.quantity("BrakeServo.diaphragm", diameter, MILLIMETRE).positive();
     int diaphragms = Require.count("BrakeServo.diaphragms", count, 1, 4);
     return new BrakeServo(
         new Fields(fields.strokeM3, fields.heldM3, fields.restM3, diaphragmM, diaphragms));
@@ -152,7 +150,13 @@ public final class BrakeServo implements Serializable {
         fields.diaphragmM == null
             ? ""
             : ", " + fields.diaphragms + " × " + MILLIMETRE.of(fields.diaphragmM * 1000);
-    return "servo with " + LITRE.of(fields.strokeM3 * 1000) + " behind the diaphragm" + rest + ", "
-        + held() + " held" + force;
+    return "servo with "
+        + LITRE.of(fields.strokeM3 * 1000)
+        + " behind the diaphragm"
+        + rest
+        + ", "
+        + held()
+        + " held"
+        + force;
   }
 }

@@ -38,8 +38,7 @@ public final class DialScale {
    * @param empty shown as empty
    * @param full shown as full, above the first
    */
-  public record ChargeMarks(StateOfCharge empty, StateOfCharge full)
-      implements Serializable {
+  public record ChargeMarks(StateOfCharge empty, StateOfCharge full) implements Serializable {
     /**
      * Checks the order.
      *
@@ -114,8 +113,7 @@ public final class DialScale {
    * @return in Hz
    * @throws InvalidInputException if a value is outside its range
    */
-  public static Quantity<Frequency> pulseRate(
-      int pulsesPerTurn, Quantity<RotationalSpeed> motor) {
+  public static Quantity<Frequency> pulseRate(int pulsesPerTurn, Quantity<RotationalSpeed> motor) {
     Require.count("DialScale.pulsesPerTurn", pulsesPerTurn, 1, 1000);
     double perSecond =
         Require.quantity("DialScale.motor", motor, WorkshopUnits.REVOLUTION_PER_MINUTE)

@@ -16,11 +16,7 @@ import org.wattwright.internal.Require;
  * @param source who forbids it
  */
 public record ForbiddenReaction(
-    String code,
-    String what,
-    InterlockCase when,
-    Set<InterlockReaction> reactions,
-    Source source)
+    String code, String what, InterlockCase when, Set<InterlockReaction> reactions, Source source)
     implements Serializable {
   /**
    * Copies the set.

@@ -77,8 +77,7 @@ public final class InterlockCase implements Serializable {
 
   /** Whether a state of the vehicle meets every condition. */
   boolean covers(InterlockCase vehicle) {
-    return states.entrySet().stream()
-        .allMatch(c -> vehicle.states.get(c.getKey()) == c.getValue());
+    return states.entrySet().stream().allMatch(c -> vehicle.states.get(c.getKey()) == c.getValue());
   }
 
   @Nullable SignalState state(InterlockSignal signal) {

@@ -68,8 +68,7 @@ public final class Interlocks {
         when(InterlockSignal.CHARGE_PLUG, SignalState.OUT)
             .and(InterlockSignal.KEY, SignalState.ON)
             .and(InterlockSignal.PRECHARGE, SignalState.COMPLETE);
-    InterlockCase starting =
-        able.and(InterlockSignal.DRIVE, SignalState.NOT_READY);
+    InterlockCase starting = able.and(InterlockSignal.DRIVE, SignalState.NOT_READY);
     return TruthTable.of(
             "start",
             InterlockSignal.CHARGE_PLUG,
@@ -121,8 +120,7 @@ public final class Interlocks {
                   moving(speed, SignalState.REVERSE, SignalState.FORWARD),
                   fast ? STAY_REVERSE : FORWARD)
               .line(
-                  moving(speed, SignalState.NEUTRAL, SignalState.FORWARD),
-                  fast ? NEUTRAL : FORWARD)
+                  moving(speed, SignalState.NEUTRAL, SignalState.FORWARD), fast ? NEUTRAL : FORWARD)
               .line(
                   moving(speed, SignalState.NEUTRAL, SignalState.REVERSE),
                   fast ? NEUTRAL : REVERSE);
@@ -179,20 +177,43 @@ public final class Interlocks {
   public static List<ForbiddenReaction> forbidden() {
     InterlockCase fast = when(InterlockSignal.SPEED, SignalState.FAST);
     return List.of(
-        forbid("plug", "own propulsion while plugged in",
-            when(InterlockSignal.CHARGE_PLUG, SignalState.IN), Set.of(READY), PLUG),
-        forbid("precharge", "ready before pre-charge is complete",
-            when(InterlockSignal.PRECHARGE, SignalState.INCOMPLETE), Set.of(READY), PRACTICE),
-        forbid("accelerator", "ready for the first time with the accelerator pressed",
+        forbid(
+            "plug",
+            "own propulsion while plugged in",
+            when(InterlockSignal.CHARGE_PLUG, SignalState.IN),
+            Set.of(READY),
+            PLUG),
+        forbid(
+            "precharge",
+            "ready before pre-charge is complete",
+            when(InterlockSignal.PRECHARGE, SignalState.INCOMPLETE),
+            Set.of(READY),
+            PRACTICE),
+        forbid(
+            "accelerator",
+            "ready for the first time with the accelerator pressed",
             when(InterlockSignal.ACCELERATOR, SignalState.PRESSED)
-                .and(InterlockSignal.DRIVE, SignalState.NOT_READY), Set.of(READY), PRACTICE),
-        forbid("forward-to-reverse", "reverse engaged above the threshold while moving forward",
-            fast.and(InterlockSignal.DIRECTION, SignalState.FORWARD), Set.of(REVERSE), PRACTICE),
-        forbid("reverse-to-forward", "forward engaged above the threshold while moving backward",
-            fast.and(InterlockSignal.DIRECTION, SignalState.REVERSE), Set.of(FORWARD), PRACTICE),
-        forbid("crash", "contactors closed after a crash signal",
+                .and(InterlockSignal.DRIVE, SignalState.NOT_READY),
+            Set.of(READY),
+            PRACTICE),
+        forbid(
+            "forward-to-reverse",
+            "reverse engaged above the threshold while moving forward",
+            fast.and(InterlockSignal.DIRECTION, SignalState.FORWARD),
+            Set.of(REVERSE),
+            PRACTICE),
+        forbid(
+            "reverse-to-forward",
+            "forward engaged above the threshold while moving backward",
+            fast.and(InterlockSignal.DIRECTION, SignalState.REVERSE),
+            Set.of(FORWARD),
+            PRACTICE),
+        forbid(
+            "crash",
+            "contactors closed after a crash signal",
             when(InterlockSignal.CRASH, SignalState.ON),
-            Set.of(NO_ACTION, WARN_THEN_DERATE, READY), PRACTICE));
+            Set.of(NO_ACTION, WARN_THEN_DERATE, READY),
+            PRACTICE));
   }
 
   private static ForbiddenReaction forbid(

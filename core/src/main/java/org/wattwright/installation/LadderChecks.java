@@ -91,8 +91,7 @@ final class LadderChecks {
 
   private Check cutBack() {
     CheckBuilder check =
-        named(
-            "installation.cut-back-warning", "lowest reading when the drive has cut back", ORDER);
+        named("installation.cut-back-warning", "lowest reading when the drive has cut back", ORDER);
     Double cutV = stepV(LadderStep.CUT_BACK);
     Double warningV = stepV(LadderStep.LOW_WARNING);
     if (cutV == null || warningV == null || measuringV == null) {
@@ -127,18 +126,14 @@ final class LadderChecks {
 
   private Check coldInhibit() {
     CheckBuilder check =
-        named(
-            "installation.cold-charge-inhibit",
-            "coldest cell that is still charged",
-            CELL);
+        named("installation.cold-charge-inhibit", "coldest cell that is still charged", CELL);
     Double inhibitK = ladder.fields().stepsK().get(TemperatureStep.CHARGE_INHIBIT);
     Double cellK = ladder.fields().stepsK().get(TemperatureStep.COLDEST_CHARGE);
     Double toleranceK = ladder.fields().tolerances().temperatureK();
     if (inhibitK == null || cellK == null || toleranceK == null) {
       return missing(check, TemperatureStep.CHARGE_INHIBIT, TemperatureStep.COLDEST_CHARGE);
     }
-    return check.atLeast(
-        Figure.ofSi(inhibitK - toleranceK, CELSIUS), Figure.ofSi(cellK, CELSIUS));
+    return check.atLeast(Figure.ofSi(inhibitK - toleranceK, CELSIUS), Figure.ofSi(cellK, CELSIUS));
   }
 
   private Check hotTrip() {

@@ -29,7 +29,11 @@ final class LadderSheet {
     pack("charger", LadderStep.CHARGER_END, tolerances.chargerShare(), "below the high warning");
     cell(LadderStep.HIGH_WARNING, "warn, ask the charger to stop");
     cell(LadderStep.HIGH_TRIP, "open the contactors before the cell maximum");
-    pack("inverter", LadderStep.CUT_BACK, tolerances.inverterShare(), "no torque left above the low warning");
+    pack(
+        "inverter",
+        LadderStep.CUT_BACK,
+        tolerances.inverterShare(),
+        "no torque left above the low warning");
     cell(LadderStep.LOW_WARNING, "warn, ask the inverter to cut back");
     cell(LadderStep.LOW_TRIP, "open the contactors before the cell minimum");
     temperature(TemperatureStep.CHARGE_INHIBIT, "no charge and no regeneration into a cold cell");
@@ -52,7 +56,13 @@ final class LadderSheet {
     ladder
         .perCell(step)
         .map(v -> Setting.of(MANAGEMENT, step + ", cell", Figure.of(v, VOLT)).because(why, ORDER))
-        .map(s -> tolerant(s, tolerances.measuringV() == null ? null : Figure.ofSi(tolerances.measuringV(), VOLT)))
+        .map(
+            s ->
+                tolerant(
+                    s,
+                    tolerances.measuringV() == null
+                        ? null
+                        : Figure.ofSi(tolerances.measuringV(), VOLT)))
         .ifPresent(settings::add);
   }
 
@@ -60,8 +70,12 @@ final class LadderSheet {
     Double toleranceK = tolerances.temperatureK();
     ladder
         .temperature(step)
-        .map(t -> Setting.of(MANAGEMENT, step.toString(), Figure.of(t, CELSIUS)).because(why, ORDER))
-        .map(s -> tolerant(s, toleranceK == null ? null : Figure.ofSi(toleranceK, KELVIN_OF_DIFFERENCE)))
+        .map(
+            t -> Setting.of(MANAGEMENT, step.toString(), Figure.of(t, CELSIUS)).because(why, ORDER))
+        .map(
+            s ->
+                tolerant(
+                    s, toleranceK == null ? null : Figure.ofSi(toleranceK, KELVIN_OF_DIFFERENCE)))
         .ifPresent(settings::add);
   }
 

@@ -28,8 +28,8 @@ import org.wattwright.units.Kind;
  *
  * <p>Along the string a new unit begins where the bay changes, where the channels or temperature
  * inputs run out, and at a fuse, a disconnect or a long link, unless the unit bears the voltage of
- * the whole pack between neighbouring taps. A module that fits one unit is not split. Taking as many
- * as go, from one end to the other, gives the fewest: the units are intervals of one order.
+ * the whole pack between neighbouring taps. A module that fits one unit is not split. Taking as
+ * many as go, from one end to the other, gives the fewest: the units are intervals of one order.
  * Source: common practice for the rules.
  *
  * <p>Immutable and thread-safe.
@@ -70,8 +70,7 @@ public final class MonitoringPlan implements Serializable {
     List<MonitoredModule> string = Require.nonEmpty("MonitoringPlan.modules", modules);
     Objects.requireNonNull(type, "type");
     double packV = Require.quantity("MonitoringPlan.packVoltage", packVoltage, VOLT).positive();
-    return new MonitoringPlan(
-        type, packV, new UnitAllocation(type, packV).allocate(string), null);
+    return new MonitoringPlan(type, packV, new UnitAllocation(type, packV).allocate(string), null);
   }
 
   /**
@@ -113,10 +112,7 @@ public final class MonitoringPlan implements Serializable {
    */
   public static Quantity<ElectricPotential> linkError(
       Quantity<ElectricResistance> link, Quantity<ElectricCurrent> current) {
-    double ohm =
-        Require.quantity(
-                "MonitoringPlan.link", link, MILLIOHM)
-            .nonNegative();
+    double ohm = Require.quantity("MonitoringPlan.link", link, MILLIOHM).nonNegative();
     double amps = Require.quantity("MonitoringPlan.current", current, AMPERE).nonNegative();
     return MILLIVOLT.of(ohm * amps * 1000);
   }
@@ -160,16 +156,13 @@ public final class MonitoringPlan implements Serializable {
   }
 
   private Check temperatureInputs(MeasuringUnit unit) {
-    return Check.named(
-            "installation.temperature-inputs", "temperature sensors on " + unit.name())
+    return Check.named("installation.temperature-inputs", "temperature sensors on " + unit.name())
         .source(PRACTICE)
-        .atMost(
-            Figure.count(unit.temperatureSensors()), Figure.count(type.temperatureInputs()));
+        .atMost(Figure.count(unit.temperatureSensors()), Figure.count(type.temperatureInputs()));
   }
 
   private static Check moduleSensors(MeasuringUnit unit) {
-    long bare =
-        unit.slices().stream().filter(s -> s.module().temperatureSensors() == 0).count();
+    long bare = unit.slices().stream().filter(s -> s.module().temperatureSensors() == 0).count();
     return Check.named(
             "installation.module-sensors", "modules without a temperature sensor on " + unit.name())
         .source(Source.commonPractice("at least one sensor in every module"))
@@ -179,9 +172,9 @@ public final class MonitoringPlan implements Serializable {
 
   private Check linkDrop(
       MeasuringUnit unit, MonitorJoin join, Quantity<ElectricCurrent> highestCurrent) {
-    return Check.named(
-            "installation.link-drop", join.name() + " between taps of " + unit.name())
-        .source(Source.commonPractice("a link within a cell's loop stays within the measuring error"))
+    return Check.named("installation.link-drop", join.name() + " between taps of " + unit.name())
+        .source(
+            Source.commonPractice("a link within a cell's loop stays within the measuring error"))
         .cautionBand(CautionBand.NONE)
         .note("a tap at each end of the link takes it out of the reading")
         .atMost(

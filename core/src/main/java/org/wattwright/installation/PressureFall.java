@@ -16,8 +16,7 @@ import org.wattwright.units.Measure;
  * @param from absolute, &gt; 0 kPa
  * @param to absolute, &gt; 0 kPa, not above the first
  */
-public record PressureFall(Quantity<Pressure> from, Quantity<Pressure> to)
-    implements Serializable {
+public record PressureFall(Quantity<Pressure> from, Quantity<Pressure> to) implements Serializable {
   /**
    * Checks the ranges.
    *

@@ -28,8 +28,8 @@ import org.wattwright.units.Torque;
  * @param massFactor λ, turning parts included, 1 to 2
  * @param roadLoad rolling and air at the speed looked at, ≥ 0 N
  */
-public record ReleaseRegeneration(
-    Quantity<Mass> mass, double massFactor, Quantity<Force> roadLoad) implements Serializable {
+public record ReleaseRegeneration(Quantity<Mass> mass, double massFactor, Quantity<Force> roadLoad)
+    implements Serializable {
   /**
    * Checks the ranges.
    *
@@ -88,8 +88,7 @@ public record ReleaseRegeneration(
    */
   public Quantity<Force> wheelForceFor(Quantity<Acceleration> deceleration) {
     double rate =
-        Require.quantity(
-                "ReleaseRegeneration.deceleration", deceleration, METRE_PER_SECOND_SQUARED)
+        Require.quantity("ReleaseRegeneration.deceleration", deceleration, METRE_PER_SECOND_SQUARED)
             .nonNegative();
     return NEWTON.of(Math.max(0, inertiaKg() * rate - Kind.FORCE.siValueOf(roadLoad)));
   }

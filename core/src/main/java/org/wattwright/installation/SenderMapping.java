@@ -140,8 +140,7 @@ public final class SenderMapping implements Serializable {
    * @throws InvalidInputException if a value is outside its range, or the resistor in series is
    *     larger than the sender it stands for
    */
-  public double dutyFor(
-      double level, Quantity<ElectricResistance> gauge, SwitchedSender switched) {
+  public double dutyFor(double level, Quantity<ElectricResistance> gauge, SwitchedSender switched) {
     double ohm = Kind.RESISTANCE.siValueOf(resistanceFor(level));
     double gaugeOhm = Require.quantity("SenderMapping.gauge", gauge, OHM).positive();
     double onOhm = Kind.RESISTANCE.siValueOf(switched.whenOn());
@@ -195,9 +194,7 @@ public final class SenderMapping implements Serializable {
     MarkdownTable rows = MarkdownTable.withColumns("Level", "Sender");
     for (int i = 0; i <= steps; i++) {
       double level = (double) i / steps;
-      rows.row(
-          Figure.share(level).toString(),
-          Figure.of(resistanceFor(level), OHM).toString());
+      rows.row(Figure.share(level).toString(), Figure.of(resistanceFor(level), OHM).toString());
     }
     return rows.toText();
   }

@@ -28,8 +28,7 @@ import org.wattwright.units.ResistancePerLength;
  * @param length one way, &gt; 0 m
  * @param resistancePerLength &gt; 0 Ω/m
  */
-public record SenseWire(
-    Quantity<Length> length, Quantity<ResistancePerLength> resistancePerLength)
+public record SenseWire(Quantity<Length> length, Quantity<ResistancePerLength> resistancePerLength)
     implements Serializable {
   private static final Source PRACTICE =
       Source.commonPractice("tap fuse above the bleed current, below what the wire carries");

@@ -56,8 +56,7 @@ public final class Setting implements Serializable {
   public Setting within(Figure tolerance) {
     Objects.requireNonNull(tolerance, "tolerance");
     return new Setting(
-        new Fields(
-            fields.device, fields.name, fields.value, tolerance, fields.why, fields.source));
+        new Fields(fields.device, fields.name, fields.value, tolerance, fields.why, fields.source));
   }
 
   /**

@@ -148,8 +148,7 @@ public final class SettingsLadder implements Serializable {
 
   double readingAtChargeEndV(double endV, double measuringV, Recorder recorder) {
     double chargerV = endV * fields.tolerances.chargerShare;
-    double readV =
-        endV + imbalanceV() + fields.tolerances.method.combined(chargerV, measuringV);
+    double readV = endV + imbalanceV() + fields.tolerances.method.combined(chargerV, measuringV);
     if (recorder.isOn()) {
       recorder
           .step("U_read", "highest reading at the end of charge")
@@ -178,8 +177,7 @@ public final class SettingsLadder implements Serializable {
 
   double readingAtCutBackV(double cutV, double measuringV, Recorder recorder) {
     double inverterV = cutV * fields.tolerances.inverterShare;
-    double readV =
-        cutV - imbalanceV() - fields.tolerances.method.combined(inverterV, measuringV);
+    double readV = cutV - imbalanceV() - fields.tolerances.method.combined(inverterV, measuringV);
     if (recorder.isOn()) {
       recorder
           .step("U_low", "lowest reading when the drive has cut back")
@@ -258,7 +256,12 @@ public final class SettingsLadder implements Serializable {
    */
   @Override
   public String toString() {
-    return "ladder of " + fields.seriesCells + " cells, " + fields.stepsV.size() + " of "
-        + LadderStep.values().length + " steps";
+    return "ladder of "
+        + fields.seriesCells
+        + " cells, "
+        + fields.stepsV.size()
+        + " of "
+        + LadderStep.values().length
+        + " steps";
   }
 }

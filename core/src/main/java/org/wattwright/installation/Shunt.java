@@ -113,8 +113,7 @@ public record Shunt(Quantity<ElectricCurrent> ratedCurrent, Quantity<ElectricPot
   public static Quantity<ElectricCharge> drift(
       Quantity<ElectricCurrent> offset, Quantity<Time> time) {
     double amps = Require.quantity("Shunt.offset", offset, AMPERE).any();
-    return AMPERE_HOUR.of(
-        amps * Require.quantity("Shunt.time", time, HOUR).nonNegative() / 3600);
+    return AMPERE_HOUR.of(amps * Require.quantity("Shunt.time", time, HOUR).nonNegative() / 3600);
   }
 
   /**
@@ -150,8 +149,7 @@ public record Shunt(Quantity<ElectricCurrent> ratedCurrent, Quantity<ElectricPot
    * @return two checks
    * @throws org.wattwright.units.InvalidInputException if a value is negative
    */
-  public List<Check> checks(
-      Quantity<ElectricCurrent> continuous, Quantity<ElectricCurrent> peak) {
+  public List<Check> checks(Quantity<ElectricCurrent> continuous, Quantity<ElectricCurrent> peak) {
     Require.quantity("Shunt.continuous", continuous, AMPERE).nonNegative();
     Require.quantity("Shunt.peak", peak, AMPERE).nonNegative();
     double ratedA = Kind.CURRENT.siValueOf(ratedCurrent);

@@ -27,8 +27,7 @@ public final class StandingHold {
    */
   public static List<Check> checks(
       ParkingBrake brake, Stance stance, Ground ground, boolean second) {
-    List<Check> checks =
-        new ArrayList<>(brake.check(stance, ground.grade(), ground.adhesion()));
+    List<Check> checks = new ArrayList<>(brake.check(stance, ground.grade(), ground.adhesion()));
     checks.add(
         Check.named("installation.second-hold", "a park lock, or chocks carried")
             .source(Source.commonPractice("a second means to hold where no gear does"))

@@ -155,8 +155,7 @@ public final class StopLampRule {
      * @throws org.wattwright.units.InvalidInputException if outside its range
      */
     public Switch putsOutBelow(Quantity<Acceleration> value) {
-      Require.quantity("StopLampRule.putsOutBelow", value, METRE_PER_SECOND_SQUARED)
-          .between(0, on);
+      Require.quantity("StopLampRule.putsOutBelow", value, METRE_PER_SECOND_SQUARED).between(0, on);
       return new Switch(on, rate("StopLampRule.putsOutBelow", value));
     }
 
@@ -186,7 +185,9 @@ public final class StopLampRule {
      */
     @Override
     public String toString() {
-      return "lit above " + METRE_PER_SECOND_SQUARED.of(on) + ", out below "
+      return "lit above "
+          + METRE_PER_SECOND_SQUARED.of(on)
+          + ", out below "
           + METRE_PER_SECOND_SQUARED.of(off);
     }
   }

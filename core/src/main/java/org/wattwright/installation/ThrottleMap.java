@@ -70,10 +70,7 @@ public final class ThrottleMap implements Serializable {
    * @return the map
    */
   public static ThrottleMap handLever() {
-    return between(0.10, 0.05)
-        .through(0.5, 0.3)
-        .risesIn(SECOND.of(0.8))
-        .fallsIn(SECOND.of(0.1));
+    return between(0.10, 0.05).through(0.5, 0.3).risesIn(SECOND.of(0.8)).fallsIn(SECOND.of(0.1));
   }
 
   /**
@@ -174,8 +171,7 @@ public final class ThrottleMap implements Serializable {
         Check.named("installation.throttle-release", "time from full torque to none")
             .source(Source.requirement("release of the throttle"))
             .safety()
-            .atMost(
-                Figure.of(Kind.TIME.ofSi(fields.fallS), SECOND), Figure.of(release, SECOND)));
+            .atMost(Figure.of(Kind.TIME.ofSi(fields.fallS), SECOND), Figure.of(release, SECOND)));
   }
 
   @Override
@@ -195,7 +191,13 @@ public final class ThrottleMap implements Serializable {
    */
   @Override
   public String toString() {
-    return "dead " + Figure.share(fields.restBand) + " and " + Figure.share(fields.endBand)
-        + ", up in " + SECOND.of(fields.riseS) + ", down in " + SECOND.of(fields.fallS);
+    return "dead "
+        + Figure.share(fields.restBand)
+        + " and "
+        + Figure.share(fields.endBand)
+        + ", up in "
+        + SECOND.of(fields.riseS)
+        + ", down in "
+        + SECOND.of(fields.fallS);
   }
 }

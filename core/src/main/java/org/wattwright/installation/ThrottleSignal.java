@@ -23,8 +23,8 @@ import org.wattwright.units.Measure;
  * A throttle with two tracks: plausible while both agree on the travel.
  *
  * <p>A deviation of more than 10 % of the travel for more than 100 ms stops the motor's power.
- * Source: Formula SAE rules T.4.2, a competition rule in use as a good default. A signal outside 5 %
- * to 95 % of the supply is a broken or shorted wire; common practice. Immutable and thread-safe.
+ * Source: Formula SAE rules T.4.2, a competition rule in use as a good default. A signal outside 5
+ * % to 95 % of the supply is a broken or shorted wire; common practice. Immutable and thread-safe.
  */
 public final class ThrottleSignal implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -174,8 +174,7 @@ public final class ThrottleSignal implements Serializable {
    */
   public boolean allowsTorque(double deviation, Quantity<Time> lasting) {
     Require.nonNegative("ThrottleSignal.deviation", deviation);
-    double lastsS =
-        Require.quantity("ThrottleSignal.lasting", lasting, MILLISECOND).nonNegative();
+    double lastsS = Require.quantity("ThrottleSignal.lasting", lasting, MILLISECOND).nonNegative();
     return deviation <= fields.deviation + ROUNDING
         || lastsS <= Kind.TIME.siValueOf(fields.time) * (1 + ROUNDING);
   }
@@ -223,8 +222,7 @@ public final class ThrottleSignal implements Serializable {
   /** The deviation is linear in travel inside the bars: least at an end, or 0 between. */
   private double leastIfShorted() {
     double slope = 1 - fields.first.spanV() / fields.second.spanV();
-    double offset =
-        -(fields.first.releasedV() - fields.second.releasedV()) / fields.second.spanV();
+    double offset = -(fields.first.releasedV() - fields.second.releasedV()) / fields.second.spanV();
     double atEnd = offset + slope;
     return offset * atEnd <= 0 ? 0 : Math.min(Math.abs(offset), Math.abs(atEnd));
   }
@@ -250,7 +248,13 @@ public final class ThrottleSignal implements Serializable {
    */
   @Override
   public String toString() {
-    return "tracks " + fields.first + " and " + fields.second + ", "
-        + Figure.share(fields.deviation) + " for " + fields.time;
+    return "tracks "
+        + fields.first
+        + " and "
+        + fields.second
+        + ", "
+        + Figure.share(fields.deviation)
+        + " for "
+        + fields.time;
   }
 }

@@ -197,17 +197,14 @@ public record TruthTable(String name, List<InterlockSignal> signals, List<Line> 
   public List<Check> checks(List<ForbiddenReaction> rules) {
     List<Check> checks = new ArrayList<>();
     checks.add(none("complete", "states without an answer, " + name, LOGIC, unanswered()));
-    checks.add(
-        none("unambiguous", "states with unlike answers, " + name, LOGIC, contradictions()));
+    checks.add(none("unambiguous", "states with unlike answers, " + name, LOGIC, contradictions()));
     for (ForbiddenReaction rule : rules) {
-      checks.add(
-          none(rule.code(), rule.what() + ", " + name, rule.source(), violations(rule)));
+      checks.add(none(rule.code(), rule.what() + ", " + name, rule.source(), violations(rule)));
     }
     return checks;
   }
 
-  private static Check none(
-      String code, String what, Source source, List<InterlockCase> states) {
+  private static Check none(String code, String what, Source source, List<InterlockCase> states) {
     return Check.named("installation.interlock-" + code, what)
         .source(source)
         .cautionBand(CautionBand.NONE)

@@ -43,7 +43,8 @@ final class VacuumChecks {
         Check.named(
                 "installation.vacuum-stops",
                 "full applications without the pump, from where it would restart, down to a"
-                    + " difference of " + Figure.of(reserve.leastDifference(), KILOPASCAL))
+                    + " difference of "
+                    + Figure.of(reserve.leastDifference(), KILOPASCAL))
             .source(reserve.source())
             .safety();
     return system
@@ -76,8 +77,7 @@ final class VacuumChecks {
             .safety();
     Optional<Double> stopPa = system.stopPa();
     if (system.pump().isEmpty() || stopPa.isEmpty()) {
-      return check.notChecked(
-          stopPa.isEmpty() ? "VacuumSystem.pumpStopsAt" : "VacuumSystem.pump");
+      return check.notChecked(stopPa.isEmpty() ? "VacuumSystem.pumpStopsAt" : "VacuumSystem.pump");
     }
     double ambientPa = Kind.PRESSURE.siValueOf(system.ambient());
     double seconds = secondsTo(stopPa.get(), ambientPa);

@@ -69,8 +69,7 @@ public record VacuumLevel(Reading reading, Quantity<Pressure> value) implements 
    * @throws org.wattwright.units.InvalidInputException if the ambient pressure is not positive
    */
   public Quantity<Pressure> absoluteAt(Quantity<Pressure> ambient) {
-    double ambientPa =
-        Require.quantity("VacuumLevel.ambient", ambient, KILOPASCAL).positive();
+    double ambientPa = Require.quantity("VacuumLevel.ambient", ambient, KILOPASCAL).positive();
     return KILOPASCAL.of(absolutePa(ambientPa) / 1000);
   }
 

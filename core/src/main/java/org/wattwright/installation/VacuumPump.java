@@ -101,8 +101,7 @@ public final class VacuumPump implements Serializable {
    */
   public static VacuumPump ofSpeed(
       String name, Quantity<VolumeFlow> speed, Quantity<Pressure> endPressure) {
-    double speedM3PerS =
-        Require.quantity("VacuumPump.speed", speed, LITRE_PER_MINUTE).positive();
+    double speedM3PerS = Require.quantity("VacuumPump.speed", speed, LITRE_PER_MINUTE).positive();
     double endPa =
         Require.quantity("VacuumPump.endPressure", endPressure, KILOPASCAL).between(0, 100);
     LinearTable line =

@@ -64,8 +64,7 @@ public final class VacuumSystem implements Serializable {
    */
   public static VacuumSystem of(BrakeServo servo) {
     Objects.requireNonNull(servo, "servo");
-    return new VacuumSystem(
-        new Fields(servo, 0, AirPressure.SEA_LEVEL_PA, null, null, null, null));
+    return new VacuumSystem(new Fields(servo, 0, AirPressure.SEA_LEVEL_PA, null, null, null, null));
   }
 
   /**
@@ -302,8 +301,7 @@ public final class VacuumSystem implements Serializable {
    * @return in L, not below 0; empty if no reservoir does
    * @throws InvalidInputException if the start is not positive
    */
-  public Optional<Quantity<Volume>> reservoirFor(
-      Quantity<Pressure> start, VacuumReserve reserve) {
+  public Optional<Quantity<Volume>> reservoirFor(Quantity<Pressure> start, VacuumReserve reserve) {
     return volumeFor(start, reserve)
         .map(v -> Math.max(0, Kind.VOLUME.siValueOf(v) - fields.servo.heldM3()))
         .map(m3 -> LITRE.of(m3 * 1000));
@@ -418,7 +416,12 @@ public final class VacuumSystem implements Serializable {
   @Override
   public String toString() {
     String pumped = fields.pump == null ? "no pump" : fields.pump.toString();
-    return fields.servo + ", " + totalVolume() + " in all, air at "
-        + Measure.from(ambient(), Kind.PRESSURE) + ", " + pumped;
+    return fields.servo
+        + ", "
+        + totalVolume()
+        + " in all, air at "
+        + Measure.from(ambient(), Kind.PRESSURE)
+        + ", "
+        + pumped;
   }
 }
