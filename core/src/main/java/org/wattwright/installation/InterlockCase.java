@@ -91,9 +91,7 @@ public final class InterlockCase implements Serializable {
 
   @Override
   public int hashCode() {
-    return states.entrySet().stream()
-        .mapToInt(c -> (c.getKey().ordinal() + 1) * 31 + c.getValue().ordinal())
-        .reduce(1, (sum, hash) -> 37 * sum + hash);
+    return toString().hashCode();
   }
 
   /**

@@ -5,6 +5,7 @@ import static org.wattwright.units.WorkshopUnits.LITRE;
 import static org.wattwright.units.WorkshopUnits.SECOND;
 
 import org.wattwright.check.Figure;
+import org.wattwright.check.Source;
 import org.wattwright.check.StepBuilder;
 import org.wattwright.check.Worksheet;
 import org.wattwright.units.Kind;
@@ -65,7 +66,12 @@ final class VacuumSheet {
         .ifPresent(
             v ->
                 sheet
-                    .step("V_needed", "reservoir for " + reserve.stops() + " applications")
+                    .step(
+                        "V_needed",
+                        "reservoir for "
+                            + reserve.stops()
+                            + " applications, same formula solved for V")
+                    .source(Source.PHYSICS)
                     .gives(Figure.of(v, LITRE)));
   }
 
@@ -77,18 +83,20 @@ final class VacuumSheet {
         .ifPresent(
             t ->
                 sheet
-                    .step("t_up", "time of the pump from no vacuum to where it stops")
-                    .formula("V·∫dp/Q")
-                    .with("V", system.totalM3(), LITRE)
+                    .step(
+                        "t_up",
+                        "time of the pump from no vacuum to its stop, V·∫dp/Q over its curve")
+                    .source(Source.PHYSICS)
                     .gives(Figure.of(t, SECOND)));
     system
         .recoveryTime()
         .ifPresent(
             t ->
                 sheet
-                    .step("t_1", "time of the pump after one full application")
-                    .formula("V·∫dp/Q")
-                    .with("V", system.totalM3(), LITRE)
+                    .step(
+                        "t_1",
+                        "time of the pump after one full application, V·∫dp/Q over its curve")
+                    .source(Source.PHYSICS)
                     .gives(Figure.of(t, SECOND)));
   }
 }

@@ -201,7 +201,7 @@ class InstallationValueTypesTest {
           ThrottleSignal.of(TRACK, TRACK, volts(5)),
           ThrottleSignal.of(TRACK, OTHER, volts(5.1)),
           sample().deviationLimit(0.05),
-          sample().timeLimit(milliseconds(50)));
+          sample().timeLimit(milliseconds(70)));
     }
   }
 
