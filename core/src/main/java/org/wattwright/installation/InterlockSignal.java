@@ -5,38 +5,36 @@ import java.util.List;
 /** What the interlocks of a vehicle look at, with its states. */
 public enum InterlockSignal {
   /** The charging connector in the inlet. */
-  CHARGE_PLUG("charging plug", SignalState.IN, SignalState.OUT),
+  CHARGE_PLUG("charging plug"),
   /** The key or main switch. */
-  KEY("key", SignalState.ON, SignalState.OFF),
+  KEY("key"),
   /** The service brake. */
-  BRAKE("brake", SignalState.PRESSED, SignalState.RELEASED),
+  BRAKE("brake"),
   /** The start button or start position of the key. */
-  START("start", SignalState.PRESSED, SignalState.RELEASED),
+  START("start"),
   /** The accelerator. */
-  ACCELERATOR("accelerator", SignalState.PRESSED, SignalState.RELEASED),
+  ACCELERATOR("accelerator"),
   /** Pre-charge of the bus. */
-  PRECHARGE("pre-charge", SignalState.COMPLETE, SignalState.INCOMPLETE),
+  PRECHARGE("pre-charge"),
   /** The drive-ready state until now. */
-  DRIVE("drive", SignalState.READY, SignalState.NOT_READY),
+  DRIVE("drive"),
   /** The high-voltage interlock loop. */
-  INTERLOCK_LOOP("interlock loop", SignalState.CLOSED, SignalState.OPEN),
+  INTERLOCK_LOOP("interlock loop"),
   /** The crash signal. */
-  CRASH("crash signal", SignalState.ON, SignalState.OFF),
+  CRASH("crash signal"),
   /** A trip of the battery management. */
-  BATTERY_TRIP("battery trip", SignalState.ON, SignalState.OFF),
+  BATTERY_TRIP("battery trip"),
   /** Speed against the threshold of a change of direction. */
-  SPEED("speed", SignalState.STANDING, SignalState.SLOW, SignalState.FAST),
+  SPEED("speed"),
   /** Direction of motion or, standing, the direction engaged. */
-  DIRECTION("direction", SignalState.FORWARD, SignalState.NEUTRAL, SignalState.REVERSE),
+  DIRECTION("direction"),
   /** The direction selector. */
-  SELECTOR("selector", SignalState.FORWARD, SignalState.NEUTRAL, SignalState.REVERSE);
+  SELECTOR("selector");
 
   private final String label;
-  private final List<SignalState> states;
 
-  InterlockSignal(String label, SignalState... states) {
+  InterlockSignal(String label) {
     this.label = label;
-    this.states = List.of(states);
   }
 
   /**
@@ -45,7 +43,21 @@ public enum InterlockSignal {
    * @return at least two
    */
   public List<SignalState> states() {
-    return states;
+    return switch (this) {
+      case CHARGE_PLUG -> List.of(SignalState.IN, SignalState.OUT);
+      case KEY -> List.of(SignalState.ON, SignalState.OFF);
+      case BRAKE -> List.of(SignalState.PRESSED, SignalState.RELEASED);
+      case START -> List.of(SignalState.PRESSED, SignalState.RELEASED);
+      case ACCELERATOR -> List.of(SignalState.PRESSED, SignalState.RELEASED);
+      case PRECHARGE -> List.of(SignalState.COMPLETE, SignalState.INCOMPLETE);
+      case DRIVE -> List.of(SignalState.READY, SignalState.NOT_READY);
+      case INTERLOCK_LOOP -> List.of(SignalState.CLOSED, SignalState.OPEN);
+      case CRASH -> List.of(SignalState.ON, SignalState.OFF);
+      case BATTERY_TRIP -> List.of(SignalState.ON, SignalState.OFF);
+      case SPEED -> List.of(SignalState.STANDING, SignalState.SLOW, SignalState.FAST);
+      case DIRECTION -> List.of(SignalState.FORWARD, SignalState.NEUTRAL, SignalState.REVERSE);
+      case SELECTOR -> List.of(SignalState.FORWARD, SignalState.NEUTRAL, SignalState.REVERSE);
+    };
   }
 
   /**
