@@ -40,8 +40,12 @@ final class LadderChecks {
         hotTrip());
   }
 
-  private static CheckBuilder named(String code, String what, Source source) {
-    return Check.named(code, what).source(source).cautionBand(CautionBand.NONE).safety();
+  private CheckBuilder named(String code, String what, Source source) {
+    return Check.named(code, what)
+        .source(source)
+        .cautionBand(CautionBand.NONE)
+        .basis(ladder.fields().basis())
+        .safety();
   }
 
   private Check highTrip() {
@@ -114,6 +118,7 @@ final class LadderChecks {
     CheckBuilder check =
         Check.named("installation.low-trip-load", "lowest reading under the largest current")
             .source(Source.commonPractice("a trip under load needs a delay or compensation"))
+            .basis(ladder.fields().basis())
             .cautionBand(CautionBand.NONE);
     CellLoad load = ladder.fields().load();
     Double tripV = stepV(LadderStep.LOW_TRIP);

@@ -110,6 +110,7 @@ final class LadderSheet {
                     .formula(high ? "U_trip + t_m" : "U_trip - t_m")
                     .with("U_trip", v, VOLT)
                     .with("t_m", measuringV, VOLT)
+                    .basis(ladder.fields().basis())
                     .gives(high ? v + measuringV : v - measuringV, VOLT));
   }
 }

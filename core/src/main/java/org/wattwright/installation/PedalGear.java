@@ -10,10 +10,10 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
-import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Given;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
@@ -101,27 +101,42 @@ public record PedalGear(double leverRatio, Quantity<Length> bore) implements Ser
   }
 
   /**
+   * {@code installation.brake-unassisted}, while it is not known what secondary performance needs.
+   *
+   * @param category of the vehicle
+   * @return NOT_CHECKED, with the line pressure that the highest pedal force gives
+   */
+  public Check checkServoDead(Category category) {
+    return servoDead(category)
+        .notChecked(
+            Figure.of(linePressure(category.highestPedalForce()), MEGAPASCAL),
+            "line pressure for secondary braking");
+  }
+
+  /**
    * {@code installation.brake-unassisted}: line pressure at the highest pedal force with the servo
    * dead, against what secondary performance needs.
    *
    * @param category of the vehicle
-   * @param needed for secondary performance, &gt; 0 MPa; null if not known
-   * @return the check, NOT_CHECKED if nothing is told
+   * @param needed for secondary performance, &gt; 0 MPa
+   * @return the check
    * @throws org.wattwright.units.InvalidInputException if not positive
    */
-  public Check checkServoDead(Category category, @Nullable Quantity<Pressure> needed) {
-    Quantity<Pressure> reached = linePressure(category.highestPedalForce());
-    CheckBuilder check =
-        Check.named(
-                "installation.brake-unassisted",
-                "line pressure with the servo dead, at " + category.highestPedalForce())
-            .source(SECONDARY)
-            .safety();
-    if (needed == null) {
-      return check.notChecked(Figure.of(reached, MEGAPASCAL), "line pressure needed");
-    }
-    Require.quantity("PedalGear.needed", needed, MEGAPASCAL).positive();
-    return check.atLeast(Figure.of(reached, MEGAPASCAL), Figure.of(needed, MEGAPASCAL));
+  public Check checkServoDead(Category category, Given<Quantity<Pressure>> needed) {
+    Require.quantity("PedalGear.needed", needed.value(), MEGAPASCAL).positive();
+    return servoDead(category)
+        .basisOf(needed)
+        .atLeast(
+            Figure.of(linePressure(category.highestPedalForce()), MEGAPASCAL),
+            Figure.of(needed.value(), MEGAPASCAL));
+  }
+
+  private static CheckBuilder servoDead(Category category) {
+    return Check.named(
+            "installation.brake-unassisted",
+            "line pressure with the servo dead, at " + category.highestPedalForce())
+        .source(SECONDARY)
+        .safety();
   }
 
   /**

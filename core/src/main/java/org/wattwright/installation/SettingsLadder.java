@@ -10,6 +10,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Recorder;
 import org.wattwright.check.Worksheet;
@@ -51,7 +52,8 @@ public final class SettingsLadder implements Serializable {
       Map<LadderStep, Double> stepsV,
       Map<TemperatureStep, Double> stepsK,
       Tolerances tolerances,
-      @Nullable CellLoad load)
+      @Nullable CellLoad load,
+      Basis basis)
       implements Serializable {}
 
   SettingsLadder(Fields fields) {
@@ -157,6 +159,7 @@ public final class SettingsLadder implements Serializable {
           .with("t_c", chargerV, VOLT)
           .with("ΔU", imbalanceV(), VOLT)
           .with("t_m", measuringV, VOLT)
+          .basis(fields.basis)
           .gives(readV, VOLT);
     }
     return readV;
@@ -186,6 +189,7 @@ public final class SettingsLadder implements Serializable {
           .with("t_c", inverterV, VOLT)
           .with("ΔU", imbalanceV(), VOLT)
           .with("t_m", measuringV, VOLT)
+          .basis(fields.basis)
           .gives(readV, VOLT);
     }
     return readV;

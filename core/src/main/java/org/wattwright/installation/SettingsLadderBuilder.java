@@ -11,6 +11,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Temperature;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Basis;
 import org.wattwright.internal.Require;
 import org.wattwright.units.TemperatureDifference;
 
@@ -26,6 +27,7 @@ public final class SettingsLadderBuilder {
   private double inverterShare;
   private ToleranceMethod method = ToleranceMethod.WORST_CASE;
   private @Nullable CellLoad load;
+  private Basis basis = Basis.DATA_SHEET;
 
   SettingsLadderBuilder(int seriesCells) {
     this.seriesCells = seriesCells;
@@ -145,6 +147,17 @@ public final class SettingsLadderBuilder {
   }
 
   /**
+   * What limits and tolerances rest on; data sheet unless told.
+   *
+   * @param value the weakest of them
+   * @return this builder
+   */
+  public SettingsLadderBuilder basis(Basis value) {
+    basis = Objects.requireNonNull(value, "basis");
+    return this;
+  }
+
+  /**
    * The ladder.
    *
    * @return an immutable ladder
@@ -155,6 +168,6 @@ public final class SettingsLadderBuilder {
             measuringV, temperatureK, imbalanceV, chargerShare, inverterShare, method);
     return new SettingsLadder(
         new SettingsLadder.Fields(
-            seriesCells, Map.copyOf(stepsV), Map.copyOf(stepsK), tolerances, load));
+            seriesCells, Map.copyOf(stepsV), Map.copyOf(stepsK), tolerances, load, basis));
   }
 }

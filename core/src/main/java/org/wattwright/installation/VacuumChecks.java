@@ -46,6 +46,7 @@ final class VacuumChecks {
                     + " difference of "
                     + Figure.of(reserve.leastDifference(), KILOPASCAL))
             .source(reserve.source())
+            .basis(system.fields().basis())
             .safety();
     return system
         .restartPa()
@@ -58,6 +59,7 @@ final class VacuumChecks {
     CheckBuilder check =
         Check.named("installation.vacuum-pump-reach", "end pressure of the pump, absolute")
             .source(REACH)
+            .basis(system.fields().basis())
             .safety();
     Optional<VacuumPump> pump = system.pump();
     Optional<Double> stopPa = system.stopPa();
@@ -74,6 +76,7 @@ final class VacuumChecks {
     CheckBuilder check =
         Check.named("installation.vacuum-build-up", "time from no vacuum to where the pump stops")
             .source(BUILD_UP)
+            .basis(system.fields().basis())
             .safety();
     Optional<Double> stopPa = system.stopPa();
     if (system.pump().isEmpty() || stopPa.isEmpty()) {
@@ -101,6 +104,7 @@ final class VacuumChecks {
         Check.named(
                 "installation.vacuum-warning", "full applications left when the driver is warned")
             .source(WARNING)
+            .basis(system.fields().basis())
             .safety();
     return system
         .warningPa()

@@ -31,12 +31,14 @@ final class VacuumSheet {
         .formula("V_servo + V_reservoir")
         .with("V_servo", system.fields().servo().heldM3(), LITRE)
         .with("V_reservoir", system.fields().reservoirM3(), LITRE)
+        .basis(system.fields().basis())
         .gives(system.totalM3(), LITRE);
     sheet
         .step("p_lim", "highest absolute pressure that leaves the difference asked for")
         .formula("p_atm - Δp")
         .with("p_atm", ambientPa, KILOPASCAL)
         .with("Δp", Figure.of(reserve.leastDifference(), KILOPASCAL))
+        .basis(system.fields().basis())
         .gives(system.limitPa(reserve), KILOPASCAL);
     system.restartPa().ifPresent(pa -> applications(pa, ambientPa));
     pumpTimes(ambientPa);
@@ -58,7 +60,7 @@ final class VacuumSheet {
               .with("V_s", system.fields().servo().strokeM3(), LITRE)
               .with("V_r", system.fields().servo().restM3(), LITRE)
               .with("V", system.totalM3(), LITRE);
-      step.gives(nextPa, KILOPASCAL);
+      step.basis(system.fields().basis()).gives(nextPa, KILOPASCAL);
       pa = nextPa;
     }
     system
@@ -72,6 +74,7 @@ final class VacuumSheet {
                             + reserve.stops()
                             + " applications, same formula solved for V")
                     .source(Source.PHYSICS)
+                    .basis(system.fields().basis())
                     .gives(Figure.of(v, LITRE)));
   }
 
@@ -87,6 +90,7 @@ final class VacuumSheet {
                         "t_up",
                         "time of the pump from no vacuum to its stop, V·∫dp/Q over its curve")
                     .source(Source.PHYSICS)
+                    .basis(system.fields().basis())
                     .gives(Figure.of(t, SECOND)));
     system
         .recoveryTime()
@@ -97,6 +101,7 @@ final class VacuumSheet {
                         "t_1",
                         "time of the pump after one full application, V·∫dp/Q over its curve")
                     .source(Source.PHYSICS)
+                    .basis(system.fields().basis())
                     .gives(Figure.of(t, SECOND)));
   }
 }

@@ -15,6 +15,7 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.charging.LowVoltageLoad;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
@@ -49,7 +50,8 @@ public final class VacuumSystem implements Serializable {
       @Nullable VacuumPump pump,
       @Nullable VacuumLevel restart,
       @Nullable VacuumLevel stop,
-      @Nullable VacuumLevel warning)
+      @Nullable VacuumLevel warning,
+      Basis basis)
       implements Serializable {}
 
   private VacuumSystem(Fields fields) {
@@ -64,7 +66,8 @@ public final class VacuumSystem implements Serializable {
    */
   public static VacuumSystem of(BrakeServo servo) {
     Objects.requireNonNull(servo, "servo");
-    return new VacuumSystem(new Fields(servo, 0, AirPressure.SEA_LEVEL_PA, null, null, null, null));
+    return new VacuumSystem(
+        new Fields(servo, 0, AirPressure.SEA_LEVEL_PA, null, null, null, null, Basis.DATA_SHEET));
   }
 
   /**
@@ -84,7 +87,8 @@ public final class VacuumSystem implements Serializable {
             fields.pump,
             fields.restart,
             fields.stop,
-            fields.warning));
+            fields.warning,
+            fields.basis));
   }
 
   /**
@@ -115,7 +119,8 @@ public final class VacuumSystem implements Serializable {
             fields.pump,
             fields.restart,
             fields.stop,
-            fields.warning));
+            fields.warning,
+            fields.basis));
   }
 
   /**
@@ -134,7 +139,8 @@ public final class VacuumSystem implements Serializable {
             value,
             fields.restart,
             fields.stop,
-            fields.warning));
+            fields.warning,
+            fields.basis));
   }
 
   /**
@@ -178,7 +184,28 @@ public final class VacuumSystem implements Serializable {
             fields.pump,
             restart,
             stop,
-            warning));
+            warning,
+            fields.basis));
+  }
+
+  /**
+   * The same with another basis.
+   *
+   * @param value the weakest that volumes, pump and levels rest on; data sheet unless told
+   * @return a new system
+   */
+  public VacuumSystem withBasis(Basis value) {
+    Objects.requireNonNull(value, "basis");
+    return new VacuumSystem(
+        new Fields(
+            fields.servo,
+            fields.reservoirM3,
+            fields.ambientPa,
+            fields.pump,
+            fields.restart,
+            fields.stop,
+            fields.warning,
+            value));
   }
 
   /**

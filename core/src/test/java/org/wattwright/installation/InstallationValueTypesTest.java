@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.testing.ValueTypeContract;
@@ -84,6 +85,7 @@ class InstallationValueTypesTest {
           sample().pumpRestartsAt(level),
           sample().pumpStopsAt(level),
           sample().warnsAt(level),
+          sample().withBasis(Basis.ESTIMATED),
           sample().warnsAt(VacuumLevel.gauge(kilopascals(30))),
           VacuumSystem.of(SERVO.restVolume(litres(0.2))));
     }
@@ -113,6 +115,7 @@ class InstallationValueTypesTest {
           again().chargerTolerance(0.01).build(),
           again().inverterTolerance(0.01).build(),
           again().method(ToleranceMethod.ROOT_SUM_SQUARE).build(),
+          again().basis(Basis.ESTIMATED).build(),
           again().load(new CellLoad(volts(3), milliohms(1), amperes(100))).build());
     }
   }

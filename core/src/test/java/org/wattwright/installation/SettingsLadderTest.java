@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Outcome;
@@ -130,6 +131,17 @@ class SettingsLadderTest {
   private static double margin(SettingsLadderBuilder ladder) {
     return Kind.VOLTAGE.siValueOf(
         check(ladder.build(), "charge-end-warning").margin().orElseThrow().quantity(Kind.VOLTAGE));
+  }
+
+  @Test
+  void anEstimateIsAtMostACaution() {
+    assertThat(sound().basis(Basis.ESTIMATED).build().checks())
+        .filteredOn(Check::isSafety)
+        .hasSize(8)
+        .extracting(Check::outcome)
+        .containsOnly(Outcome.CAUTION);
+    assertThat(sound().basis(Basis.ESTIMATED).build().worksheet().steps())
+        .allMatch(step -> step.basis() == Basis.ESTIMATED);
   }
 
   @Test

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
+import org.wattwright.check.Given;
 import org.wattwright.testing.ReferenceRow;
 import org.wattwright.testing.ReferenceRows;
 import org.wattwright.testing.Validation;
@@ -148,7 +149,8 @@ class VacuumReferenceTest {
   void deadServoIsCheckedAtTheForceOfTheCategory() {
     Check check =
         new PedalGear(4, millimetres(22.22))
-            .checkServoDead(PedalGear.Category.M1, megapascals(5.157651635));
+            .checkServoDead(
+                PedalGear.Category.M1, Given.measured(megapascals(5.157651635), "trial"));
     assertThat(check.actual()).map(Figure::toString).contains("5.158 MPa");
   }
 }

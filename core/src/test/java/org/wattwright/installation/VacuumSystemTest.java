@@ -25,8 +25,11 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
+import org.wattwright.check.Given;
 import org.wattwright.check.Outcome;
+import org.wattwright.check.Source;
 import org.wattwright.testing.Generator;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
@@ -268,17 +271,39 @@ class VacuumSystemTest {
   @Test
   void deadServoNeedsTheLinePressure() {
     PedalGear pedal = new PedalGear(4, millimetres(22.22));
-    assertThat(pedal.checkServoDead(PedalGear.Category.M1, kilopascals(4000)).outcome())
+    assertThat(pedal.checkServoDead(PedalGear.Category.M1, needed(4000)).outcome())
         .isEqualTo(Outcome.PASS);
-    assertThat(pedal.checkServoDead(PedalGear.Category.M1, kilopascals(6000)).outcome())
+    assertThat(pedal.checkServoDead(PedalGear.Category.M1, needed(6000)).outcome())
         .isEqualTo(Outcome.FAIL);
-    assertThat(pedal.checkServoDead(PedalGear.Category.OTHER, kilopascals(6000)).outcome())
+    assertThat(pedal.checkServoDead(PedalGear.Category.OTHER, needed(6000)).outcome())
         .isEqualTo(Outcome.PASS);
-    assertThat(pedal.checkServoDead(PedalGear.Category.M1, null).outcome())
+    assertThat(pedal.checkServoDead(PedalGear.Category.M1).outcome())
         .isEqualTo(Outcome.NOT_CHECKED);
     assertThat(
             pedal.linePressure(newtons(200), BrakeServo.of(litres(1), litres(1)), kilopascals(60)))
         .isEmpty();
+  }
+
+  private static Given<Quantity<Pressure>> needed(double kpa) {
+    return Given.measured(kilopascals(kpa), "trial stop");
+  }
+
+  @Test
+  void anEstimateIsAtMostACaution() {
+    VacuumReserve two = VacuumReserve.of(2, kilopascals(40));
+    assertThat(van().withBasis(Basis.ESTIMATED).checks(two))
+        .filteredOn(c -> !c.code().endsWith("warning"))
+        .extracting(Check::outcome)
+        .containsOnly(Outcome.CAUTION);
+    assertThat(
+            new PedalGear(4, millimetres(22.22))
+                .checkServoDead(
+                    PedalGear.Category.M1,
+                    Given.estimated(kilopascals(2000), Source.commonPractice("guess")))
+                .outcome())
+        .isEqualTo(Outcome.CAUTION);
+    assertThat(van().withBasis(Basis.ESTIMATED).worksheet(two).steps())
+        .allMatch(step -> step.basis() == Basis.ESTIMATED);
   }
 
   @Test

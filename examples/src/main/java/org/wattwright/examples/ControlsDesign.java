@@ -75,23 +75,19 @@ record ControlsDesign(
         monitoring
             .bleed()
             .check(
-                BleedBalancing.chargeToRemove(
-                    Kind.CHARGE.ofSi(perGroup), monitoring.imbalance()),
+                BleedBalancing.chargeToRemove(Kind.CHARGE.ofSi(perGroup), monitoring.imbalance()),
                 monitoring.within()));
   }
 
   private static void addGauges(
       List<Check> checks, ControlsInput.Gauges gauges, Pack pack, Requirement requirement) {
     var peak = RequirementChecks.peakCurrent(pack, requirement.peak());
-    checks.addAll(gauges.shunt().checks(peak, peak));
+    checks.addAll(gauges.shunt().checks(gauges.continuous(), peak));
     checks.addAll(
-        gauges
-            .ammeter()
-            .checks(gauges.shunt(), peak, requirement.regeneration().current()));
+        gauges.ammeter().checks(gauges.shunt(), peak, requirement.regeneration().current()));
   }
 
-  private static SettingsLadder ladder(
-      ControlsInput input, Pack pack, Requirement requirement) {
+  private static SettingsLadder ladder(ControlsInput input, Pack pack, Requirement requirement) {
     SeriesString string = pack.strings().get(0);
     Cell cell = string.groups().get(0).module().cell();
     SettingsLadderBuilder builder =
@@ -110,10 +106,8 @@ record ControlsDesign(
   private static CellLoad load(Pack pack, Cell cell, Requirement requirement) {
     Requirement.PeakPower peak = requirement.peak();
     PackState state = PackState.of(peak.stateOfCharge(), peak.temperature());
-    int cells =
-        pack.strings().size() * pack.strings().get(0).groups().get(0).module().parallel();
-    double amps =
-        Kind.CURRENT.siValueOf(RequirementChecks.peakCurrent(pack, peak)) / cells;
+    int cells = pack.strings().size() * pack.strings().get(0).groups().get(0).module().parallel();
+    double amps = Kind.CURRENT.siValueOf(RequirementChecks.peakCurrent(pack, peak)) / cells;
     return new CellLoad(
         cell.openCircuit().at(state),
         cell.resistance(Direction.DISCHARGE).at(state),

@@ -60,11 +60,7 @@ final class ControlsSections {
                     + brakes.reserve()
                     + " are asked for with the pump dead."
                     + load),
-            checks(
-                design,
-                "installation.vacuum",
-                "installation.brake",
-                "installation.stop-lamp"),
+            checks(design, "installation.vacuum", "installation.brake", "installation.stop-lamp"),
             new Working(brakes.vacuum().worksheet(brakes.reserve())));
   }
 
@@ -133,9 +129,14 @@ final class ControlsSections {
                     table(Interlocks.start()),
                     table(Interlocks.direction()),
                     table(Interlocks.faults()),
-                    checks(design, "installation.interlock-c", "installation.interlock-u",
-                        "installation.interlock-p", "installation.interlock-a",
-                        "installation.interlock-f", "installation.interlock-r")),
+                    checks(
+                        design,
+                        "installation.interlock-c",
+                        "installation.interlock-u",
+                        "installation.interlock-p",
+                        "installation.interlock-a",
+                        "installation.interlock-f",
+                        "installation.interlock-r")),
             Section.of("Dials").with(dials(input.gauges())),
             Section.of("Signed items").with(checks(design, "installation.attested")));
   }

@@ -28,12 +28,12 @@ import org.wattwright.installation.VacuumPump;
 import org.wattwright.installation.VacuumReserve;
 import org.wattwright.installation.VacuumSystem;
 import org.wattwright.units.Kind;
-import org.wattwright.units.Measures;
 
 /** Reads {@code controls.csv}. */
 final class ControlsFile {
   static final String FILE = "controls.csv";
 
+  private static final String SECONDARY = "line pressure for secondary braking";
   private static final int MOST = 1000;
 
   private final KeyValues values;
@@ -69,9 +69,9 @@ final class ControlsFile {
         VacuumReserve.of(
             values.field("vacuum reserve stops").count(1, MOST),
             values.field("vacuum reserve difference").positive(Kind.PRESSURE));
-    Quantity<Length> bore =
-        values.field("master cylinder bore").positive(Kind.LENGTH);
+    Quantity<Length> bore = values.field("master cylinder bore").positive(Kind.LENGTH);
     double ratio = values.field("brake pedal ratio").plainNumber();
+    Quantity<Pressure> secondary = values.field(SECONDARY).positive(Kind.PRESSURE);
     var lights = values.field("stop lamps light above").positive(Kind.ACCELERATION);
     var out = values.field("stop lamps go out below").positive(Kind.ACCELERATION);
     return new ControlsInput.Brakes(
@@ -79,7 +79,7 @@ final class ControlsFile {
         reserve,
         values.field("time between stops").positive(Kind.TIME),
         at("brake pedal ratio", () -> new PedalGear(ratio, bore)),
-        values.field("line pressure for secondary braking").positive(Kind.PRESSURE),
+        values.statement(SECONDARY).given(secondary),
         at("stop lamps go out below", () -> StopLampRule.lightsAbove(lights).putsOutBelow(out)));
   }
 
@@ -100,8 +100,7 @@ final class ControlsFile {
   private VacuumPump pump() {
     var speed = values.field("vacuum pump speed").positive(Kind.VOLUME_FLOW);
     Quantity<Pressure> end = values.field("vacuum pump end pressure").nonNegative(Kind.PRESSURE);
-    return at(
-            "vacuum pump end pressure", () -> VacuumPump.ofSpeed("brake vacuum pump", speed, end))
+    return at("vacuum pump end pressure", () -> VacuumPump.ofSpeed("brake vacuum pump", speed, end))
         .current(values.field("vacuum pump current").positive(Kind.CURRENT))
         .startingCurrent(values.field("vacuum pump starting current").positive(Kind.CURRENT));
   }
@@ -181,7 +180,7 @@ final class ControlsFile {
         ThrottleSignal.of(track("first"), track("second"), voltage("throttle supply")),
         map,
         values.field("throttle tolerance").share(),
-        Measures.milliseconds(200));
+        values.field("throttle gone within").positive(Kind.TIME));
   }
 
   private ThrottleTrack track(String name) {
@@ -198,6 +197,7 @@ final class ControlsFile {
     var cold = values.field("motor shown as cold").quantity(Kind.TEMPERATURE);
     var hot = values.field("motor shown as hot").quantity(Kind.TEMPERATURE);
     return new ControlsInput.Gauges(
+        values.field("continuous current").positive(Kind.CURRENT),
         shunt,
         new Ammeter(
             shunt,

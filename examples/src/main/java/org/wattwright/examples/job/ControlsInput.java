@@ -2,8 +2,10 @@ package org.wattwright.examples.job;
 
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Time;
+import org.wattwright.check.Given;
 import org.wattwright.installation.Ammeter;
 import org.wattwright.installation.BleedBalancing;
 import org.wattwright.installation.DialScale;
@@ -64,7 +66,7 @@ public record ControlsInput(
       VacuumReserve reserve,
       Quantity<Time> betweenStops,
       PedalGear pedal,
-      Quantity<Pressure> secondary,
+      Given<Quantity<Pressure>> secondary,
       StopLampRule.Switch lamps) {}
 
   /**
@@ -111,6 +113,7 @@ public record ControlsInput(
   /**
    * Shunt, ammeter and the old dials.
    *
+   * @param continuous current of the drive
    * @param shunt in the negative pole of the pack
    * @param ammeter beside it
    * @param dial the fuel dial
@@ -118,6 +121,7 @@ public record ControlsInput(
    * @param motor marks of the temperature dial
    */
   public record Gauges(
+      Quantity<ElectricCurrent> continuous,
       Shunt shunt,
       Ammeter ammeter,
       SenderMapping dial,
