@@ -2,6 +2,8 @@ package org.wattwright.examples;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.ElectricCurrent;
 import org.wattwright.battery.Cell;
 import org.wattwright.battery.Direction;
 import org.wattwright.battery.Pack;
@@ -45,7 +47,8 @@ record ControlsDesign(
     List<Check> checks = new ArrayList<>();
     addBrakes(checks, input.brakes());
     checks.addAll(ladder.checks());
-    addMonitoring(checks, input.monitoring(), plans, pack);
+    addMonitoring(checks, plans, RequirementChecks.peakCurrent(pack, requirement.peak()));
+    checks.add(balancing(input.monitoring(), pack));
     checks.addAll(input.throttle().signal().checks());
     checks.addAll(
         input.throttle().map().checks(input.throttle().tolerance(), input.throttle().release()));
@@ -61,22 +64,26 @@ record ControlsDesign(
     checks.addAll(brakes.lamps().checks());
   }
 
+  /** Each string carries its share of the current. */
   private static void addMonitoring(
-      List<Check> checks,
-      ControlsInput.Monitoring monitoring,
-      List<MonitoringPlan> plans,
-      Pack pack) {
+      List<Check> checks, List<MonitoringPlan> plans, Quantity<ElectricCurrent> peak) {
+    double perStringA = Kind.CURRENT.siValueOf(peak) / plans.size();
     for (int i = 0; i < plans.size(); i++) {
       String which = "string " + (i + 1);
-      plans.get(i).checks(Measures.amperes(0)).forEach(check -> checks.add(check.in(which)));
+      plans
+          .get(i)
+          .checks(Kind.CURRENT.ofSi(perStringA))
+          .forEach(check -> checks.add(check.in(which)));
     }
-    double perGroup = Kind.CHARGE.siValueOf(pack.capacity()) / pack.strings().size();
-    checks.add(
-        monitoring
-            .bleed()
-            .check(
-                BleedBalancing.chargeToRemove(Kind.CHARGE.ofSi(perGroup), monitoring.imbalance()),
-                monitoring.within()));
+  }
+
+  private static Check balancing(ControlsInput.Monitoring monitoring, Pack pack) {
+    double perGroupC = Kind.CHARGE.siValueOf(pack.capacity()) / pack.strings().size();
+    return monitoring
+        .bleed()
+        .check(
+            BleedBalancing.chargeToRemove(Kind.CHARGE.ofSi(perGroupC), monitoring.imbalance()),
+            monitoring.within());
   }
 
   private static void addGauges(
