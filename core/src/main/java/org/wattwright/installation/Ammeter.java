@@ -1,6 +1,7 @@
 package org.wattwright.installation;
 
 import static org.wattwright.units.WorkshopUnits.AMPERE;
+import static org.wattwright.units.WorkshopUnits.MILLIOHM;
 
 import java.io.Serializable;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.wattwright.check.CautionBand;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measure;
@@ -68,6 +70,25 @@ public record Ammeter(
   public Quantity<ElectricCurrent> shown(Quantity<ElectricCurrent> current, Shunt shunt) {
     double amps = Require.quantity("Ammeter.current", current, AMPERE).any();
     return AMPERE.of(amps * shunt.ohm() / scale.ohm());
+  }
+
+  /**
+   * The working of what it shows.
+   *
+   * @param current true, discharge positive
+   * @param shunt that it sits on
+   * @return the worksheet
+   */
+  public Worksheet worksheet(Quantity<ElectricCurrent> current, Shunt shunt) {
+    Worksheet.Recording sheet = Worksheet.record("What the ammeter shows");
+    sheet
+        .step("I_shown", "current shown")
+        .formula("I·R_s/R_m")
+        .with("I", Figure.of(current, AMPERE))
+        .with("R_s", Figure.of(shunt.resistance(), MILLIOHM))
+        .with("R_m", Figure.of(scale.resistance(), MILLIOHM))
+        .gives(Figure.of(shown(current, shunt), AMPERE));
+    return sheet.toWorksheet();
   }
 
   /**

@@ -13,6 +13,7 @@ import org.wattwright.check.CautionBand;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 
 /**
@@ -96,6 +97,30 @@ public record HeadlampAim(double inclination) implements Serializable {
    */
   public HeadlampAim after(Pitch pitch) {
     return new HeadlampAim(inclination + pitch.change());
+  }
+
+  /**
+   * The working of the new aim.
+   *
+   * @param pitch of the body
+   * @return the worksheet
+   */
+  public Worksheet worksheet(Pitch pitch) {
+    Worksheet.Recording sheet = Worksheet.record("Dipped-beam aim");
+    sheet
+        .step("Δn", "change of the aim")
+        .formula("(z_f + z_r)/L")
+        .with("z_f", Figure.of(pitch.frontRise(), MILLIMETRE))
+        .with("z_r", Figure.of(pitch.rearSink(), MILLIMETRE))
+        .with("L", Figure.of(pitch.wheelbase(), METRE))
+        .gives(Figure.share(pitch.change()));
+    sheet
+        .step("n", "new aim")
+        .formula("n_0 + Δn")
+        .with("n_0", Figure.share(inclination))
+        .with("Δn", Figure.share(pitch.change()))
+        .gives(Figure.share(after(pitch).inclination()));
+    return sheet.toWorksheet();
   }
 
   /**

@@ -15,6 +15,7 @@ import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Given;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measure;
@@ -93,6 +94,25 @@ public record PedalGear(double leverRatio, Quantity<Length> bore) implements Ser
     return servo
         .force(difference)
         .map(f -> MEGAPASCAL.of((unaidedPa + Kind.FORCE.siValueOf(f) / boreM2()) / 1e6));
+  }
+
+  /**
+   * The working of the line pressure with the servo dead.
+   *
+   * @param pedal force of the foot, ≥ 0 N
+   * @return the worksheet
+   * @throws org.wattwright.units.InvalidInputException if negative
+   */
+  public Worksheet worksheet(Quantity<Force> pedal) {
+    Worksheet.Recording sheet = Worksheet.record("Line pressure with the servo dead");
+    sheet
+        .step("p", "line pressure")
+        .formula("F·i/(π/4·d²)")
+        .with("F", Figure.of(pedal, NEWTON))
+        .with("i", Figure.number(leverRatio))
+        .with("d", Figure.of(bore, MILLIMETRE))
+        .gives(Figure.of(linePressure(pedal), MEGAPASCAL));
+    return sheet.toWorksheet();
   }
 
   private double boreM2() {

@@ -14,6 +14,7 @@ import javax.measure.quantity.Power;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Figure;
 import org.wattwright.check.MarkdownTable;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.LinearTable;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
@@ -150,6 +151,31 @@ public final class SenderMapping implements Serializable {
     }
     double ratio = (gaugeOhm + onOhm) / (gaugeOhm + ohm);
     return switched.movement() == Movement.THERMAL ? ratio * ratio : ratio;
+  }
+
+  /**
+   * The working of the heat in a resistor that stands for the sender.
+   *
+   * @param level 0 to 1
+   * @param gauge resistance of the gauge in series, ≥ 0 Ω
+   * @param supply of the dial, &gt; 0 V
+   * @return the worksheet
+   * @throws InvalidInputException if a value is outside its range
+   */
+  public Worksheet worksheet(
+      double level, Quantity<ElectricResistance> gauge, Quantity<ElectricPotential> supply) {
+    Worksheet.Recording sheet = Worksheet.record("Resistor in place of the sender");
+    sheet
+        .step("R", "sender at " + Figure.share(level) + ", between the measured points")
+        .gives(Figure.of(resistanceFor(level), OHM));
+    sheet
+        .step("P", "heat in the resistor")
+        .formula("(U/(R_g + R))²·R")
+        .with("U", Figure.of(supply, VOLT))
+        .with("R_g", Figure.of(gauge, OHM))
+        .with("R", Figure.of(resistanceFor(level), OHM))
+        .gives(Figure.of(heat(level, gauge, supply), WATT));
+    return sheet.toWorksheet();
   }
 
   /** What moves the needle. */

@@ -17,6 +17,7 @@ import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Party;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measure;
@@ -72,6 +73,30 @@ public record SenseWire(Quantity<Length> length, Quantity<ResistancePerLength> r
   public Quantity<ElectricCurrent> shortCircuitCurrent(Quantity<ElectricPotential> between) {
     double volts = Require.quantity("SenseWire.between", between, VOLT).positive();
     return AMPERE.of(volts / (2 * ohm()));
+  }
+
+  /**
+   * The working of resistance and short-circuit current.
+   *
+   * @param between voltage of the cells between the two taps, &gt; 0 V
+   * @return the worksheet
+   * @throws org.wattwright.units.InvalidInputException if not positive
+   */
+  public Worksheet worksheet(Quantity<ElectricPotential> between) {
+    Worksheet.Recording sheet = Worksheet.record("Sense wire");
+    sheet
+        .step("R", "resistance of one wire")
+        .formula("R'·L")
+        .with("R'", Figure.of(resistancePerLength, OHM_PER_METRE))
+        .with("L", Figure.of(length, METRE))
+        .gives(Figure.of(resistance(), OHM));
+    sheet
+        .step("I", "current through two wires that touch")
+        .formula("U/(2·R)")
+        .with("U", Figure.of(between, VOLT))
+        .with("R", Figure.of(resistance(), OHM))
+        .gives(Figure.of(shortCircuitCurrent(between), AMPERE));
+    return sheet.toWorksheet();
   }
 
   /**

@@ -15,6 +15,7 @@ import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measure;
@@ -153,6 +154,43 @@ public final class ThrottleSignal implements Serializable {
     boolean inBand = isWithinBand(first) && isWithinBand(second);
     return new Reading(
         one, two, deviation, inBand, inBand && deviation <= fields.deviation + ROUNDING);
+  }
+
+  /**
+   * The working of two signals.
+   *
+   * @param first of the first track, ≥ 0 V
+   * @param second of the second track, ≥ 0 V
+   * @return the worksheet
+   * @throws org.wattwright.units.InvalidInputException if a signal is negative
+   */
+  public Worksheet worksheet(
+      Quantity<ElectricPotential> first, Quantity<ElectricPotential> second) {
+    Reading reading = read(first, second);
+    Worksheet.Recording sheet = Worksheet.record("Travel by two tracks");
+    travel(sheet, fields.first, first, "x_1");
+    travel(sheet, fields.second, second, "x_2");
+    sheet
+        .step("Δx", "deviation of the tracks")
+        .formula("|x_1 - x_2|")
+        .with("x_1", Figure.share(reading.first()))
+        .with("x_2", Figure.share(reading.second()))
+        .gives(Figure.share(reading.deviation()));
+    return sheet.toWorksheet();
+  }
+
+  private static void travel(
+      Worksheet.Recording sheet,
+      ThrottleTrack track,
+      Quantity<ElectricPotential> signal,
+      String symbol) {
+    sheet
+        .step(symbol, "travel by a track of " + track)
+        .formula("(U - U_0)/(U_100 - U_0)")
+        .with("U", Figure.of(signal, VOLT))
+        .with("U_0", Figure.of(track.released(), VOLT))
+        .with("U_100", Figure.of(track.pressed(), VOLT))
+        .gives(Figure.share(track.travelAt(signal)));
   }
 
   private boolean isWithinBand(Quantity<ElectricPotential> signal) {

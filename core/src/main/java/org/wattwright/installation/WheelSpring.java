@@ -12,6 +12,8 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.wattwright.check.Figure;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
@@ -116,6 +118,31 @@ public record WheelSpring(Quantity<SpringRate> rate) implements Serializable {
     double tyreNPerM = Require.quantity("WheelSpring.tyre", tyre, NEWTON_PER_MILLIMETRE).positive();
     double k = rateNPerM();
     return new WheelSpring(Kind.SPRING_RATE.ofSi(k * tyreNPerM / (k + tyreNPerM)));
+  }
+
+  /**
+   * The working of ride height and frequency.
+   *
+   * @param change of the load on this wheel, of either sign
+   * @param sprung mass on this wheel after it, &gt; 0 kg
+   * @return the worksheet
+   * @throws InvalidInputException if the mass is not positive
+   */
+  public Worksheet worksheet(Quantity<Force> change, Quantity<Mass> sprung) {
+    Worksheet.Recording sheet = Worksheet.record("Spring at its wheel");
+    sheet
+        .step("Δz", "how far the wheel's spring sinks")
+        .formula("ΔF/k")
+        .with("ΔF", Figure.of(change, NEWTON))
+        .with("k", Figure.of(rate, NEWTON_PER_MILLIMETRE))
+        .gives(Figure.of(sinksBy(change), MILLIMETRE));
+    sheet
+        .step("f", "natural frequency")
+        .formula("√(k/m)/(2·π)")
+        .with("k", Figure.of(rate, NEWTON_PER_MILLIMETRE))
+        .with("m", Figure.of(sprung, KILOGRAM))
+        .gives(Figure.of(naturalFrequency(sprung), HERTZ));
+    return sheet.toWorksheet();
   }
 
   private double rateNPerM() {

@@ -18,6 +18,7 @@ import static org.wattwright.units.Measures.newtonMetres;
 import static org.wattwright.units.Measures.newtons;
 import static org.wattwright.units.Measures.newtonsPerMillimetre;
 import static org.wattwright.units.Measures.ohms;
+import static org.wattwright.units.Measures.ohmsPerMetre;
 import static org.wattwright.units.Measures.percentCharge;
 import static org.wattwright.units.Measures.volts;
 
@@ -26,6 +27,7 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.wattwright.check.Check;
 import org.wattwright.check.Outcome;
+import org.wattwright.check.Worksheet;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 import org.wattwright.vehicle.Axle;
@@ -213,6 +215,35 @@ class GaugesTest {
         .containsExactly("installation.attested-hoses");
     assertThatThrownBy(() -> Attestations.none().and(good).and(good))
         .hasMessageStartingWith("Attestations.item");
+  }
+
+  /** The formula with its numbers gives the result that the method gives. */
+  @Test
+  void workingOfTheSmallFormulas() {
+    SenderMapping sender = SenderMapping.linear(ohms(240), ohms(33));
+    assertThat(result(sender.worksheet(0.5, ohms(50), volts(12)), "P")).isEqualTo("565.1 mW");
+    assertThat(result(new PedalGear(4, millimetres(22.22)).worksheet(newtons(500)), "p"))
+        .isEqualTo("5.158 MPa");
+    Ammeter meter = Ammeter.bothWays(amperes(100), millivolts(75));
+    Shunt small = new Shunt(amperes(200), millivolts(50));
+    assertThat(result(meter.worksheet(amperes(120), small), "I_shown")).isEqualTo("40 A");
+    WheelSpring spring = new WheelSpring(newtonsPerMillimetre(20));
+    assertThat(result(spring.worksheet(newtons(300), kilograms(300)), "Δz")).isEqualTo("15 mm");
+    assertThat(result(spring.worksheet(newtons(0), kilograms(300)), "f")).isEqualTo("1.299 Hz");
+    HeadlampAim.Pitch pitch = new HeadlampAim.Pitch(millimetres(8), millimetres(22), metres(2.3));
+    assertThat(result(new HeadlampAim(-0.012).worksheet(pitch), "n")).isEqualTo("0.1043 %");
+    ThrottleSignal throttle =
+        ThrottleSignal.of(
+            new ThrottleTrack(volts(0.8), volts(4)),
+            new ThrottleTrack(volts(0.4), volts(2)),
+            volts(5));
+    assertThat(result(throttle.worksheet(volts(2.4), volts(1)), "Δx")).isEqualTo("12.5 %");
+    SenseWire wire = new SenseWire(metres(1), ohmsPerMetre(0.01724 / 0.35));
+    assertThat(result(wire.worksheet(volts(25.2)), "I")).isEqualTo("255.8 A");
+  }
+
+  private static String result(Worksheet sheet, String symbol) {
+    return sheet.step(symbol).orElseThrow().result().toString();
   }
 
   @Test
