@@ -123,7 +123,9 @@ final class LadderChecks {
     CellLoad load = ladder.fields().load();
     Double tripV = stepV(LadderStep.LOW_TRIP);
     if (load == null || tripV == null || measuringV == null) {
-      return check.notChecked(load == null ? "SettingsLadder.load" : "SettingsLadder.low trip");
+      return load == null
+          ? check.notChecked("SettingsLadder.load")
+          : missing(check, LadderStep.LOW_TRIP);
     }
     return check.atLeast(
         Figure.ofSi(load.terminalV() - measuringV, VOLT), Figure.ofSi(tripV, VOLT));

@@ -158,6 +158,13 @@ class SettingsLadderTest {
         .containsExactly("SettingsLadder.measuringTolerance");
     assertThat(check(noTolerance, "charge-end-warning").missing())
         .containsExactly("SettingsLadder.charger end", "SettingsLadder.high warning");
+    SettingsLadder loaded =
+        SettingsLadder.of(30)
+            .step(LadderStep.LOW_TRIP, volts(2.6))
+            .load(new CellLoad(volts(3.1), milliohms(1), amperes(100)))
+            .build();
+    assertThat(check(loaded, "low-trip-load").missing())
+        .containsExactly("SettingsLadder.measuringTolerance");
     assertThat(noTolerance.highestReadingAtChargeEnd()).isEmpty();
     assertThat(noTolerance.lowestReadingAtCutBack()).isEmpty();
     assertThat(noTolerance.highestChargerOutput()).isEmpty();
