@@ -43,12 +43,14 @@ record Design(
    * @param links cables from bay to bay
    * @param conversion with that pack, its link cables included
    * @param vehicle with that pack in it; empty if the job says nothing about the vehicle
+   * @param controls with that pack; empty if the job says nothing about them
    */
   record Chosen(
       Candidate candidate,
       LinkCables links,
       Conversion conversion,
-      Optional<VehicleDesign> vehicle) {}
+      Optional<VehicleDesign> vehicle,
+      Optional<ControlsDesign> controls) {}
 
   static Design of(JobInput job) {
     List<Device> devices = job.devices().stream().map(Parts::device).toList();
@@ -147,7 +149,11 @@ record Design(
     vehicle.ifPresent(design -> addVehicle(builder, design));
     job.circuits()
         .ifPresent(input -> builder.circuits(circuits(input, builder.build(), best, vehicle)));
-    return new Chosen(best, links, builder.build(), vehicle);
+    Pack strings = strings(best, vehicle);
+    Optional<ControlsDesign> controls =
+        job.controls().map(input -> ControlsDesign.of(input, strings, job.requirement()));
+    controls.ifPresent(design -> design.checks().forEach(builder::requirement));
+    return new Chosen(best, links, builder.build(), vehicle, controls);
   }
 
   /** The strings as they lie in the bays, without the resistance of their links. */

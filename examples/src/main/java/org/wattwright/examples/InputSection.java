@@ -28,8 +28,16 @@ final class InputSection {
                 Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
                 Section.of("Candidate modules").with(modules(job.modules())),
                 Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
-    Section whole =
+    Section wired =
         job.circuits().map(circuits -> section.withParts(circuits(circuits))).orElse(section);
+    Section whole =
+        job.controls()
+            .map(
+                controls ->
+                    wired.withParts(
+                        Section.of("Vacuum, settings and controls as stated")
+                            .with(statements(controls.statements()))))
+            .orElse(wired);
     return job.weighed()
         .map(
             w -> whole.withParts(Section.of("Vehicle as weighed").with(statements(w.statements()))))

@@ -41,6 +41,10 @@ final class JobSheet {
     design.chosen().ifPresent(chosen -> sections.addAll(CircuitSections.of(chosen)));
     design
         .chosen()
+        .flatMap(Design.Chosen::controls)
+        .ifPresent(controls -> sections.addAll(ControlsSections.of(controls)));
+    design
+        .chosen()
         .ifPresent(chosen -> sections.add(SheetSections.of(chosen.conversion()).checks()));
     sections.add(AlternativeSection.of(design));
     sections.add(RuledOutSection.of(design.found()));

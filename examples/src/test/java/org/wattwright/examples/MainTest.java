@@ -161,6 +161,24 @@ class MainTest {
   }
 
   @Test
+  void showsVacuumSettingsAndControls() throws IOException {
+    assertThat(run(job, sheet)).isZero();
+    String markdown = tight(out.toString(StandardCharsets.UTF_8));
+    assertThat(markdown.substring(markdown.indexOf("## Brake vacuum")))
+        .contains("| 7 ≥ 4 | 3 |")
+        .contains("## Settings")
+        .contains("| charger | charger end, pack | 99.96 V | ± 0.2 % |")
+        .contains("| 3 | remote unit behind the axle, behind the axle |")
+        .contains("## Controls and gauges")
+        .contains("| 50 % | 44.44 % | 118.2 Ω |")
+        .contains("missing: signature for touch protection of live parts");
+    Files.delete(job.resolve("controls.csv"));
+    out.reset();
+    assertThat(run(job, sheet)).isZero();
+    assertThat(out.toString(StandardCharsets.UTF_8)).doesNotContain("## Brake vacuum");
+  }
+
+  @Test
   void aJobAboutThePackAloneHasNoMasses() throws IOException {
     for (String file :
         List.of(

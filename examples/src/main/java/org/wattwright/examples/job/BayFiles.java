@@ -101,20 +101,4 @@ final class BayFiles {
     }
     return lengths;
   }
-
-  private enum YesNo {
-    YES("yes"),
-    NO("no");
-
-    private final String label;
-
-    YesNo(String label) {
-      this.label = label;
-    }
-
-    @Override
-    public String toString() {
-      return label;
-    }
-  }
 }

@@ -21,16 +21,6 @@ final class CircuitFiles {
 
   private CircuitFiles() {}
 
-  private enum YesNo {
-    YES,
-    NO;
-
-    @Override
-    public String toString() {
-      return this == YES ? "yes" : "no";
-    }
-  }
-
   private record Step(Origin origin, String circuit, CircuitInput.DutyStep step) {}
 
   static List<CircuitInput> read(Path folder) {

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
  * A job folder: {@code job.csv}, {@code cells.csv}, {@code ocv.csv}, {@code resistance.csv}, {@code
  * charge-current.csv}, {@code modules.csv}, {@code devices.csv}; and, all or none of them, {@code
  * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
- * {@code seats.csv}; and, all or none of them, the files about the circuits. Other files are left
- * alone.
+ * {@code seats.csv}; and, all or none of them, the files about the circuits; and {@code
+ * controls.csv}. Other files are left alone.
  */
 public final class JobFolder {
   private static final List<String> FILES =
@@ -61,6 +61,7 @@ public final class JobFolder {
         devices,
         weighed(folder, modules, devices),
         circuits(folder),
+        controls(folder),
         stated(values));
   }
 
@@ -95,6 +96,13 @@ public final class JobFolder {
               + String.join(", ", missing));
     }
     return Optional.of(ProtectionFiles.read(folder));
+  }
+
+  /** A job may leave brake vacuum, settings and controls out. */
+  private static Optional<ControlsInput> controls(Path folder) {
+    return Files.exists(folder.resolve(ControlsFile.FILE))
+        ? Optional.of(ControlsFile.read(folder))
+        : Optional.empty();
   }
 
   private static List<String> missing(Path folder, List<String> files) {
