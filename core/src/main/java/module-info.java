@@ -23,4 +23,5 @@ module org.wattwright.core {
   exports org.wattwright.layout;
   exports org.wattwright.protection;
   exports org.wattwright.drive;
+  exports org.wattwright.installation;
 }
