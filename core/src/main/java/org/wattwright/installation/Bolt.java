@@ -59,8 +59,7 @@ public record Bolt(
    * @throws org.wattwright.units.InvalidInputException if the thread cannot be read
    */
   public static Bolt of(String thread, PropertyClass propertyClass) {
-    return new Bolt(
-        MetricThread.parse(thread), propertyClass, false, true, USUAL_PARTIAL_FACTOR);
+    return new Bolt(MetricThread.parse(thread), propertyClass, false, true, USUAL_PARTIAL_FACTOR);
   }
 
   /**

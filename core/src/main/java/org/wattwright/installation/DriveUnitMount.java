@@ -23,7 +23,8 @@ import org.wattwright.units.SpringRate;
  * @param name as reports print it
  * @param u place: forward for the torque of the axle, to the right for that of a propeller shaft
  * @param up place above any level used for all mounts and the centre of gravity
- * @param stiffness how stiff it is, alike in all directions, &gt; 0 N/mm; only the proportions count
+ * @param stiffness how stiff it is, alike in all directions, &gt; 0 N/mm; only the proportions
+ *     count
  * @param ratedForce what it may carry; null if its maker does not say
  */
 public record DriveUnitMount(

@@ -29,9 +29,9 @@ import org.wattwright.units.Torque;
  *
  * <p>Where gears and differential sit in the unit, its housing takes the whole torque of the axle,
  * ratio and all, not that of the motor: T·i·η, see {@code Driveline.wheelTorque}; driving forward
- * lifts its front. Force of a mount: k/Σk·F ∓ T·k·r/Σk·r² about the centre of stiffness, a rigid unit
- * on elastic mounts, with its weight. Source: statics. Mounts in line with each other along the axis
- * of the torque share by stiffness too; give each of them.
+ * lifts its front. Force of a mount: k/Σk·F ∓ T·k·r/Σk·r² about the centre of stiffness, a rigid
+ * unit on elastic mounts, with its weight. Source: statics. Mounts in line with each other along
+ * the axis of the torque share by stiffness too; give each of them.
  *
  * <p>Immutable and thread-safe.
  *
@@ -53,8 +53,8 @@ public record DriveUnitMounts(
    * @param mass &gt; 0 kg
    * @param centreU place along u
    * @param centreUp place upward
-   * @throws InvalidInputException if there are fewer than two mounts, two of one name, or all are at
-   *     one place; or the mass is not positive
+   * @throws InvalidInputException if there are fewer than two mounts, two of one name, or all are
+   *     at one place; or the mass is not positive
    */
   public DriveUnitMounts {
     mounts = Require.nonEmpty("DriveUnitMounts.mounts", mounts);
@@ -72,8 +72,8 @@ public record DriveUnitMounts(
   /**
    * What the unit puts on its mounts.
    *
-   * @param torque on the axle, positive driving forward; for a propeller shaft positive if its upper
-   *     side turns to the right as the driver sees it
+   * @param torque on the axle, positive driving forward; for a propeller shaft positive if its
+   *     upper side turns to the right as the driver sees it
    * @return one for each mount, in their order
    */
   public List<MountReaction> reactions(Quantity<Torque> torque) {
@@ -125,8 +125,7 @@ public record DriveUnitMounts(
     return List.copyOf(checks);
   }
 
-  private Check check(
-      int i, String way, Quantity<Force> actual, Given<Quantity<Torque>> torque) {
+  private Check check(int i, String way, Quantity<Force> actual, Given<Quantity<Torque>> torque) {
     DriveUnitMount mount = mounts.get(i);
     CheckBuilder check =
         Check.named("installation.mount-load", "drive unit mount " + mount.name() + ", full torque")

@@ -103,8 +103,8 @@ public record FilletWeld(
   }
 
   /**
-   * Resistance of all beads over their full length, where run-on and run-off plates kept the craters
-   * outside: f_vw,d·a·ΣL.
+   * Resistance of all beads over their full length, where run-on and run-off plates kept the
+   * craters outside: f_vw,d·a·ΣL.
    *
    * @return in N
    */

@@ -26,11 +26,7 @@ public final class Fixing implements Serializable {
   private final @Nullable Panel panel;
 
   private Fixing(
-      String name,
-      Quantity<Length> u,
-      Quantity<Length> v,
-      Bolt bolt,
-      @Nullable Panel panel) {
+      String name, Quantity<Length> u, Quantity<Length> v, Bolt bolt, @Nullable Panel panel) {
     this.name = name;
     this.u = u;
     this.v = v;

@@ -32,8 +32,8 @@ import org.wattwright.units.Kind;
  * <p>Assumed: bracket and base are rigid, the face under the edge does not give way, friction
  * carries nothing, preload does not add to the pull at failure. A base that bends pries its bolts
  * and loads them more. Adding a bolt lowers Σf²/k, but may raise the highest single force where it
- * sits further out than the others. Source: elastic bolt-group method, J. K. Nisbett, R. G. Budynas,
- * Shigley's Mechanical Engineering Design, ch. 8. Immutable and thread-safe.
+ * sits further out than the others. Source: elastic bolt-group method, J. K. Nisbett, R. G.
+ * Budynas, Shigley's Mechanical Engineering Design, ch. 8. Immutable and thread-safe.
  */
 public final class FixingGroup implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -142,8 +142,7 @@ public final class FixingGroup implements Serializable {
               Kind.FORCE.ofSi(held.shearV[i]),
               Kind.FORCE.ofSi(held.tension[i])));
     }
-    List<Quantity<Force>> corners =
-        Arrays.stream(held.contact).mapToObj(Kind.FORCE::ofSi).toList();
+    List<Quantity<Force>> corners = Arrays.stream(held.contact).mapToObj(Kind.FORCE::ofSi).toList();
     return new GroupReactions(each, corners);
   }
 

@@ -49,8 +49,7 @@ public record GroupReactions(List<FixingReaction> fixings, List<Quantity<Force>>
    * @return in N
    */
   public Quantity<Force> highestShear() {
-    return Kind.FORCE.ofSi(
-        fixings.stream().mapToDouble(FixingReaction::shearN).max().orElse(0));
+    return Kind.FORCE.ofSi(fixings.stream().mapToDouble(FixingReaction::shearN).max().orElse(0));
   }
 
   /**
@@ -59,7 +58,6 @@ public record GroupReactions(List<FixingReaction> fixings, List<Quantity<Force>>
    * @return in N
    */
   public Quantity<Force> highestTension() {
-    return Kind.FORCE.ofSi(
-        fixings.stream().mapToDouble(FixingReaction::tensionN).max().orElse(0));
+    return Kind.FORCE.ofSi(fixings.stream().mapToDouble(FixingReaction::tensionN).max().orElse(0));
   }
 }

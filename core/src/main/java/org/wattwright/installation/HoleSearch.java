@@ -51,16 +51,14 @@ final class HoleSearch {
 
   private void judge() {
     seen++;
-    double areaM2 =
-        chosen.stream().mapToDouble(f -> f.bolt().thread().nominalStressAreaM2()).sum();
+    double areaM2 = chosen.stream().mapToDouble(f -> f.bolt().thread().nominalStressAreaM2()).sum();
     if (best != null && areaM2 > best.areaM2() * ROUNDING) {
       return;
     }
     Retention retention = solver.retention(chosen, rules);
     RetentionLoads loads = retention.loads();
     FixingShares shares = new FixingShares(retention.group(), retention.interaction());
-    boolean hopeless =
-        nearest != null && nearest.share() < shareAtBest(loads, shares.mostShearN());
+    boolean hopeless = nearest != null && nearest.share() < shareAtBest(loads, shares.mostShearN());
     if (hopeless) {
       return;
     }
@@ -88,6 +86,7 @@ final class HoleSearch {
       return true;
     }
     boolean lighter = choice.areaM2() * ROUNDING < than.areaM2();
-    return lighter || (choice.areaM2() <= than.areaM2() * ROUNDING && choice.share() < than.share());
+    return lighter
+        || (choice.areaM2() <= than.areaM2() * ROUNDING && choice.share() < than.share());
   }
 }

@@ -17,7 +17,8 @@ import org.wattwright.units.InvalidInputException;
  * <p>Every choice of holes and bolts is looked at, fewest holes first: the answer is the fewest
  * holes that do; among those the least steel (sum of stress areas), then the lowest share of any
  * fixing, then the order given. A choice is passed over unseen only if all its bolts and panels
- * together could not carry the force along the face, whatever the pattern. At most a million choices.
+ * together could not carry the force along the face, whatever the pattern. At most a million
+ * choices.
  *
  * <pre>{@code
  * HoleSolver.holding("rear box", mass)
@@ -91,8 +92,7 @@ public final class HoleSolver {
    * @param height distance from the face, ≥ 0 m
    * @return a new solver
    */
-  public HoleSolver centre(
-      Quantity<Length> u, Quantity<Length> v, Quantity<Length> height) {
+  public HoleSolver centre(Quantity<Length> u, Quantity<Length> v, Quantity<Length> height) {
     return new HoleSolver(name, mass, place, new Centre(u, v, height), bolts);
   }
 
@@ -104,13 +104,12 @@ public final class HoleSolver {
    * @throws InvalidInputException if there is none
    */
   public HoleSolver bolts(List<Bolt> choices) {
-    return new HoleSolver(
-        name, mass, place, centre, Require.nonEmpty("HoleSolver.bolts", choices));
+    return new HoleSolver(name, mass, place, centre, Require.nonEmpty("HoleSolver.bolts", choices));
   }
 
   /**
-   * Solves under a rule; a direction that the rule does not state stays NOT_CHECKED in the checks of
-   * the answer.
+   * Solves under a rule; a direction that the rule does not state stays NOT_CHECKED in the checks
+   * of the answer.
    *
    * @param rules the user's choice, with at least one direction
    * @return which holes hold the part, or why none do

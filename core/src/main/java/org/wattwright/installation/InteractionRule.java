@@ -7,7 +7,9 @@ import javax.measure.quantity.Force;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 
-/** How shear and tension in one bolt are added up; the rules differ, so reports name the one used. */
+/**
+ * How shear and tension in one bolt are added up; the rules differ, so reports name the one used.
+ */
 public enum InteractionRule {
   /** F_v/F_v,Rd + F_t/(1.4·F_t,Rd) ≤ 1, and F_t ≤ F_t,Rd; EN 1993-1-8 Table 3.4. */
   LINEAR("linear interaction", Source.standard("EN 1993-1-8", "cl. 3.6.1 Table 3.4")),

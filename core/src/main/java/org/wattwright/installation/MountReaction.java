@@ -37,7 +37,6 @@ public record MountReaction(String mount, Quantity<Force> alongU, Quantity<Force
    * @return ≥ 0 N
    */
   public Quantity<Force> resultant() {
-    return Kind.FORCE.ofSi(
-        Math.hypot(Kind.FORCE.siValueOf(alongU), Kind.FORCE.siValueOf(up)));
+    return Kind.FORCE.ofSi(Math.hypot(Kind.FORCE.siValueOf(alongU), Kind.FORCE.siValueOf(up)));
   }
 }

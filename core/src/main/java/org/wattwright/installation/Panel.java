@@ -158,8 +158,7 @@ public final class Panel implements Serializable {
    * @return above 0 and at most 1
    */
   public double bearingFactor(PropertyClass boltClass) {
-    return Math.min(
-        Math.min(edgeM / (3 * holeM), boltClass.nominalTensilePa() / strengthPa), 1);
+    return Math.min(Math.min(edgeM / (3 * holeM), boltClass.nominalTensilePa() / strengthPa), 1);
   }
 
   /**
@@ -205,8 +204,7 @@ public final class Panel implements Serializable {
     if (spreader == null) {
       return washerN;
     }
-    double plateN =
-        Math.min(punchingN(spreader.diameterM(), bolt), spreader.foldingN(washerM));
+    double plateN = Math.min(punchingN(spreader.diameterM(), bolt), spreader.foldingN(washerM));
     return Math.max(washerN, plateN);
   }
 

@@ -11,9 +11,9 @@ import org.wattwright.units.InvalidInputException;
 /**
  * Property class of a steel bolt: what the mark on its head promises.
  *
- * <p>The mark gives the nominal strength (10.9: 1000 MPa tensile, 900 MPa yield); the minimum of ISO
- * 898-1 may be higher. Design by EN 1993-1-8 takes the nominal. A head without a mark is no proof of
- * any class.
+ * <p>The mark gives the nominal strength (10.9: 1000 MPa tensile, 900 MPa yield); the minimum of
+ * ISO 898-1 may be higher. Design by EN 1993-1-8 takes the nominal. A head without a mark is no
+ * proof of any class.
  */
 public enum PropertyClass {
   /** 4.6: low-carbon steel. */

@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
  * A rigid base on elastic fixings that can lift from its face but not sink into it.
  *
  * <p>The lift over the base is a plane; it is nowhere negative, so that the four corners bound it.
- * The plane with the least energy ½·Σk·lift² − work of the load is the answer: at rest, turned about
- * an edge, about a corner, or lifted off. Each is tried; the one that neither sinks in nor pulls at
- * its contact is right.
+ * The plane with the least energy ½·Σk·lift² − work of the load is the answer: at rest, turned
+ * about an edge, about a corner, or lifted off. Each is tried; the one that neither sinks in nor
+ * pulls at its contact is right.
  */
 final class PullKernel {
   /** Violations up to here, relative to the load, are rounding. */
@@ -48,8 +48,7 @@ final class PullKernel {
       force[2] * (point[0] - cornerU[0]) - force[0] * point[2],
       force[2] * (point[1] - cornerV[0]) - force[1] * point[2]
     };
-    double scaleN =
-        Math.max(Math.abs(load[0]), (Math.abs(load[1]) + Math.abs(load[2])) / sizeM);
+    double scaleN = Math.max(Math.abs(load[0]), (Math.abs(load[1]) + Math.abs(load[2])) / sizeM);
     @Nullable Pull found = rest(load, scaleN);
     for (int j = 0; found == null && j < CORNERS; j++) {
       found = aboutEdge(j, load, scaleN);
@@ -111,8 +110,7 @@ final class PullKernel {
     for (int i = 0; i < u.length; i++) {
       tension[i] = turningNm / stiffnessNm * stiffness[i] * inward(i, j, alongU, alongV);
       sum += tension[i];
-      alongNm -=
-          tension[i] * ((u[i] - cornerU[j]) * alongU + (v[i] - cornerV[j]) * alongV);
+      alongNm -= tension[i] * ((u[i] - cornerU[j]) * alongU + (v[i] - cornerV[j]) * alongV);
     }
     double[] contact = new double[CORNERS];
     contact[next] = -alongNm / lengthM;
@@ -184,8 +182,7 @@ final class PullKernel {
   }
 
   /** Pulls under a plane through a lift at the first corner, unless it sinks in somewhere. */
-  private @Nullable Pull plane(
-      double lift, double[] tilt, double[] contact, double scaleN) {
+  private @Nullable Pull plane(double lift, double[] tilt, double[] contact, double scaleN) {
     double softN = sum(stiffness);
     for (int j = 0; j < CORNERS; j++) {
       double at = lift + tilt[0] * (cornerU[j] - cornerU[0]) + tilt[1] * (cornerV[j] - cornerV[0]);
@@ -196,8 +193,7 @@ final class PullKernel {
     double[] tension = new double[u.length];
     for (int i = 0; i < u.length; i++) {
       tension[i] =
-          stiffness[i]
-              * (lift + tilt[0] * (u[i] - cornerU[0]) + tilt[1] * (v[i] - cornerV[0]));
+          stiffness[i] * (lift + tilt[0] * (u[i] - cornerU[0]) + tilt[1] * (v[i] - cornerV[0]));
     }
     return new Pull(tension, contact);
   }

@@ -22,10 +22,10 @@ import org.wattwright.units.Kind;
  * Whether a box, a drive unit or another heavy part stays where it is bolted, under the
  * accelerations of a rule.
  *
- * <p>F = m·a at the centre of gravity, each direction on its own, with the weight and without it, so
- * that a weight which helps is not counted on; forces of the fixings by {@link FixingGroup}; bolts by
- * {@link Bolt} and {@link InteractionRule}, sheet metal by {@link Panel}. The body around the holes,
- * the box itself and its lid are not looked at: they need their own proof.
+ * <p>F = m·a at the centre of gravity, each direction on its own, with the weight and without it,
+ * so that a weight which helps is not counted on; forces of the fixings by {@link FixingGroup};
+ * bolts by {@link Bolt} and {@link InteractionRule}, sheet metal by {@link Panel}. The body around
+ * the holes, the box itself and its lid are not looked at: they need their own proof.
  *
  * <pre>{@code
  * Retention box = Retention.of("rear box", Given.measured(kilograms(92), "scales"))
@@ -71,7 +71,8 @@ public final class Retention implements Serializable {
    * @param name as reports print it
    * @param mass of all that the fixings hold, &gt; 0 kg
    * @return a builder
-   * @throws org.wattwright.units.InvalidInputException if the name is blank or the mass not positive
+   * @throws org.wattwright.units.InvalidInputException if the name is blank or the mass not
+   *     positive
    */
   public static RetentionBuilder of(String name, Given<Quantity<Mass>> mass) {
     return new RetentionBuilder(name, mass);

@@ -60,8 +60,7 @@ public final class RetentionBuilder {
    * @return this builder
    * @throws InvalidInputException if the height is negative
    */
-  public RetentionBuilder centre(
-      Quantity<Length> u, Quantity<Length> v, Quantity<Length> height) {
+  public RetentionBuilder centre(Quantity<Length> u, Quantity<Length> v, Quantity<Length> height) {
     pointM =
         new double[] {
           Kind.LENGTH.siValueOf(u),
@@ -121,10 +120,7 @@ public final class RetentionBuilder {
    * @throws InvalidInputException if face, fixings or centre are missing
    */
   public Retention build() {
-    new MissingFields("Retention")
-        .field("on", group)
-        .field("centre", pointM)
-        .rejectIfAny();
+    new MissingFields("Retention").field("on", group).field("centre", pointM).rejectIfAny();
     return new Retention(this);
   }
 

@@ -78,8 +78,7 @@ final class RetentionChecks {
             .filter(use -> use.mode() == mode)
             .max(Comparator.comparingDouble(FixingUse::share));
     List<String> unknown = unknown(mode);
-    worst.ifPresent(
-        use -> check.note(use.fixing() + ", thrown " + use.direction() + note(mode)));
+    worst.ifPresent(use -> check.note(use.fixing() + ", thrown " + use.direction() + note(mode)));
     if (worst.isPresent() && (unknown.isEmpty() || worst.get().share() > 1)) {
       return check.atMost(worst.get().actual(), worst.get().limit());
     }

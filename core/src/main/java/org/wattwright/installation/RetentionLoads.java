@@ -18,9 +18,7 @@ final class RetentionLoads {
   /** One load case: force in the directions of the face, for one kilogram. */
   record Load(LoadDirection direction, boolean withWeight, double[] forcePerKg) {
     double[] forceN(double massKg) {
-      return new double[] {
-        massKg * forcePerKg[0], massKg * forcePerKg[1], massKg * forcePerKg[2]
-      };
+      return new double[] {massKg * forcePerKg[0], massKg * forcePerKg[1], massKg * forcePerKg[2]};
     }
 
     double inPlanePerKg() {

@@ -83,9 +83,7 @@ public record RoundShaft(
    * @throws InvalidInputException if a value is not positive
    */
   public static RoundShaft solid(
-      Quantity<Length> diameter,
-      Quantity<Length> length,
-      Given<Quantity<Pressure>> yieldStrength) {
+      Quantity<Length> diameter, Quantity<Length> length, Given<Quantity<Pressure>> yieldStrength) {
     return new RoundShaft(diameter, MILLIMETRE.of(0), length, yieldStrength);
   }
 

@@ -36,8 +36,7 @@ public enum ShockCorridor {
 
   /** Where the corridor stands. */
   public static final Source SOURCE =
-      Source.standard(
-          "UN Regulation No. 100 Rev. 3", "Annex 9C mechanical shock, Tables 1 to 3");
+      Source.standard("UN Regulation No. 100 Rev. 3", "Annex 9C mechanical shock, Tables 1 to 3");
 
   private static final double[] LOWER_S = {0.020, 0.050, 0.065, 0.100};
   private static final double[] UPPER_S = {0, 0.050, 0.080, 0.120};

@@ -15,10 +15,10 @@ import org.wattwright.units.Measure;
 /**
  * A plate behind thin sheet that spreads the pull of a bolt.
  *
- * <p>It helps as far as it does not fold: P = 2·π·M_p/(1 − 2·r/(3·R)) with M_p = f_y·t²/4, the limit
- * load of a round plate on its rim loaded over the radius r of the washer. Source: H. G. Hopkins, W.
- * Prager, The load carrying capacities of circular plates (1953), from memory. Immutable and
- * thread-safe.
+ * <p>It helps as far as it does not fold: P = 2·π·M_p/(1 − 2·r/(3·R)) with M_p = f_y·t²/4, the
+ * limit load of a round plate on its rim loaded over the radius r of the washer. Source: H. G.
+ * Hopkins, W. Prager, The load carrying capacities of circular plates (1953), from memory.
+ * Immutable and thread-safe.
  *
  * @param diameter of a round plate, or the shorter side of another; &gt; 0 mm
  * @param thickness &gt; 0 mm
@@ -55,7 +55,9 @@ public record SpreaderPlate(
     return Kind.LENGTH.siValueOf(diameter);
   }
 
-  /** Pull at which the plate folds about a washer; endless if the washer is as wide as the plate. */
+  /**
+   * Pull at which the plate folds about a washer; endless if the washer is as wide as the plate.
+   */
   double foldingN(double washerM) {
     double rimM = diameterM() / 2;
     if (washerM / 2 >= rimM) {

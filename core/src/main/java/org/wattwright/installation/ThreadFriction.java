@@ -29,12 +29,12 @@ import org.wattwright.units.Torque;
  * @param headBearing outer diameter d_w of the bearing face under the head
  * @param hole diameter d_h, smaller than the bearing face
  */
-public record ThreadFriction(
-    double friction, Quantity<Length> headBearing, Quantity<Length> hole)
+public record ThreadFriction(double friction, Quantity<Length> headBearing, Quantity<Length> hole)
     implements Serializable {
   /** Where the formulas come from. */
   public static final Source SOURCE =
-      Source.standard("VDI 2230 Part 1", "assembly preload and torque at 90 % of the yield strength");
+      Source.standard(
+          "VDI 2230 Part 1", "assembly preload and torque at 90 % of the yield strength");
 
   /** Share of the yield strength that is used. */
   public static final double YIELD_SHARE = 0.9;
@@ -101,9 +101,7 @@ public record ThreadFriction(
    * @throws InvalidInputException if the preload is negative
    */
   public Quantity<Torque> torque(MetricThread thread, Quantity<Force> preload) {
-    double preloadN =
-        Require.quantity("ThreadFriction.preload", preload, NEWTON)
-            .nonNegative();
+    double preloadN = Require.quantity("ThreadFriction.preload", preload, NEWTON).nonNegative();
     double headM = (Kind.LENGTH.siValueOf(headBearing) + Kind.LENGTH.siValueOf(hole)) / 2;
     double armM =
         0.16 * thread.pitchM()

@@ -109,8 +109,7 @@ public record TorqueCoefficient(double typical, double low, double high, Source 
    * @throws InvalidInputException if the torque is not positive
    */
   public Estimate<Force> preloadOf(MetricThread thread, Quantity<Torque> torque) {
-    double torqueNm =
-        Require.quantity("TorqueCoefficient.torque", torque, NEWTON_METRE).positive();
+    double torqueNm = Require.quantity("TorqueCoefficient.torque", torque, NEWTON_METRE).positive();
     return Estimate.of(
         "preload",
         Kind.FORCE.ofSi(torqueNm / (typical * thread.diameterM())),

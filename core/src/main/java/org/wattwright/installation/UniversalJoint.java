@@ -64,8 +64,8 @@ public final class UniversalJoint {
   }
 
   /**
-   * Whether a propeller shaft joint bends little enough at full speed, and enough for its needles to
-   * roll: 0.5° to 3° (common practice).
+   * Whether a propeller shaft joint bends little enough at full speed, and enough for its needles
+   * to roll: 0.5° to 3° (common practice).
    *
    * @param angle between the shafts, 0° to 60°, with its basis
    * @return check {@code installation.joint-angle}; a caution where it is not followed
@@ -83,8 +83,8 @@ public final class UniversalJoint {
   }
 
   /**
-   * Whether the constant-velocity joint of a half-shaft stays within about 8° at ride height (common
-   * practice; the maker's limit goes before).
+   * Whether the constant-velocity joint of a half-shaft stays within about 8° at ride height
+   * (common practice; the maker's limit goes before).
    *
    * @param angle at ride height, 0° to 60°, with its basis
    * @return check {@code installation.joint-angle}; a caution where it is not followed

@@ -23,8 +23,8 @@
  * box.checks();
  * }</pre>
  *
- * <p>Imports every package but {@code conversion}. No parameter or result is null unless marked. All
- * types but the builders are immutable and thread-safe.
+ * <p>Imports every package but {@code conversion}. No parameter or result is null unless marked.
+ * All types but the builders are immutable and thread-safe.
  *
  * <p>The figures support, and never replace, local codes, approval tests and licensed practice.
  */

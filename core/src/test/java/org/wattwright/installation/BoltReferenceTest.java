@@ -172,8 +172,7 @@ class BoltReferenceTest {
     if (row.quantity().startsWith("preload")) {
       VALIDATION.computed(row, TorqueCoefficient.preload(bolt, 0.75), Kind.FORCE);
     } else {
-      VALIDATION.computed(
-          row, coefficient(row.givenNumber("K")).torque(bolt, 0.75), Kind.TORQUE);
+      VALIDATION.computed(row, coefficient(row.givenNumber("K")).torque(bolt, 0.75), Kind.TORQUE);
     }
   }
 
@@ -208,8 +207,7 @@ class BoltReferenceTest {
     if (row.unit().equals("kN")) {
       VALIDATION.computed(row, head.assemblyPreload(bolt), Kind.FORCE);
     } else {
-      VALIDATION.computed(
-          row, head.torque(bolt.thread(), head.assemblyPreload(bolt)), Kind.TORQUE);
+      VALIDATION.computed(row, head.torque(bolt.thread(), head.assemblyPreload(bolt)), Kind.TORQUE);
     }
   }
 
@@ -244,8 +242,7 @@ class BoltReferenceTest {
     RoundShaft shaft =
         RoundShaft.solid(
             millimetres(25), millimetres(500), Given.dataSheet(megapascals(900), "steel"));
-    double shearPa =
-        Kind.PRESSURE.siValueOf(shaft.torsionStress(shaft.yieldTorque())) / 900e6;
+    double shearPa = Kind.PRESSURE.siValueOf(shaft.torsionStress(shaft.yieldTorque())) / 900e6;
     VALIDATION.computed(row(145), shearPa);
   }
 
@@ -301,8 +298,7 @@ class BoltReferenceTest {
     Bolt bolt = Bolt.of("M10", PropertyClass.CLASS_8_8);
     VALIDATION.computed(row(168), sheet(1, 270, 20).pullOutResistance(bolt), Kind.FORCE);
     VALIDATION.computed(row(169), sheet(1, 270, 40).pullOutResistance(bolt), Kind.FORCE);
-    SpreaderPlate stiff =
-        new SpreaderPlate(millimetres(60), millimetres(10), megapascals(235));
+    SpreaderPlate stiff = new SpreaderPlate(millimetres(60), millimetres(10), megapascals(235));
     VALIDATION.computed(
         row(170), sheet(1, 270, 20).withSpreader(stiff).pullOutResistance(bolt), Kind.FORCE);
   }
@@ -320,8 +316,7 @@ class BoltReferenceTest {
   @Test
   void preloadedJoint() {
     PreloadedJoint joint =
-        new PreloadedJoint(
-            Bolt.of("M10", PropertyClass.CLASS_8_8), newtons(25230), 0.25);
+        new PreloadedJoint(Bolt.of("M10", PropertyClass.CLASS_8_8), newtons(25230), 0.25);
     VALIDATION.computed(row(176), joint.boltLoad(newtons(10000)), Kind.FORCE);
     VALIDATION.computed(row(177), joint.clampForce(newtons(10000)), Kind.FORCE);
     VALIDATION.computed(row(178), joint.separation(), Kind.FORCE);

@@ -110,8 +110,7 @@ class FixingGroupPropertyTest {
     FixingGroup group = random(random, random.count(3, 7));
     GroupLoad load = load(random);
     List<Fixing> more = new ArrayList<>(group.fixings());
-    more.add(
-        Fixing.at("more", metres(random.between(0, 0.6)), metres(random.between(0, 0.4)), M8));
+    more.add(Fixing.at("more", metres(random.between(0, 0.6)), metres(random.between(0, 0.4)), M8));
     double before = energy(group, load);
     assertThat(energy(FixingGroup.of(BASE, more), load)).isLessThanOrEqualTo(before * (1 + 1e-9));
   }
@@ -123,7 +122,8 @@ class FixingGroupPropertyTest {
       double stiffness =
           Kind.AREA.siValueOf(group.fixings().get(i).bolt().thread().nominalStressArea());
       FixingReaction each = held.fixings().get(i);
-      sum += (n(each.shear()) * n(each.shear()) + n(each.tension()) * n(each.tension())) / stiffness;
+      sum +=
+          (n(each.shear()) * n(each.shear()) + n(each.tension()) * n(each.tension())) / stiffness;
     }
     return sum;
   }
@@ -191,8 +191,7 @@ class FixingGroupPropertyTest {
               M8));
     }
     GroupLoad twist =
-        new GroupLoad(
-            newtons(1e-3), newtons(0), newtons(0), metres(0.3), metres(1e6), metres(0));
+        new GroupLoad(newtons(1e-3), newtons(0), newtons(0), metres(0.3), metres(1e6), metres(0));
     double before = n(FixingGroup.of(BASE, ring).reactions(twist).orElseThrow().highestShear());
     ring.add(Fixing.at("out", metres(0.36), metres(0.2), M8));
     ring.add(Fixing.at("out too", metres(0.24), metres(0.2), M8));
@@ -247,8 +246,7 @@ class FixingGroupPropertyTest {
                 Fixing.at("b", millimetres(482.6), millimetres(25.4), M8),
                 Fixing.at("c", millimetres(254), millimetres(228.6), M8)));
     GroupLoad inN =
-        new GroupLoad(
-            newtons(4000), newtons(-3000), newtons(0), inches(9), inches(4), inches(5));
+        new GroupLoad(newtons(4000), newtons(-3000), newtons(0), inches(9), inches(4), inches(5));
     GroupLoad inKn =
         new GroupLoad(
             kilonewtons(4),
@@ -269,12 +267,7 @@ class FixingGroupPropertyTest {
         random(Generator.ofSeed(7), 4)
             .reactions(
                 new GroupLoad(
-                    newtons(0),
-                    newtons(0),
-                    newtons(-5000),
-                    metres(0.3),
-                    metres(0.1),
-                    metres(0.2)))
+                    newtons(0), newtons(0), newtons(-5000), metres(0.3), metres(0.1), metres(0.2)))
             .orElseThrow();
     assertThat(n(held.highestTension())).isZero();
     assertThat(held.corners().stream().mapToDouble(FixingGroupPropertyTest::n).sum())
@@ -297,11 +290,9 @@ class FixingGroupPropertyTest {
   void oneBoltDoesNotHoldAgainstTurning() {
     FixingGroup one = FixingGroup.of(BASE, List.of(Fixing.at("a", metres(0.3), metres(0.2), M8)));
     GroupLoad aside =
-        new GroupLoad(
-            newtons(100), newtons(0), newtons(0), metres(0.3), metres(0.25), metres(0));
+        new GroupLoad(newtons(100), newtons(0), newtons(0), metres(0.3), metres(0.25), metres(0));
     GroupLoad centred =
-        new GroupLoad(
-            newtons(100), newtons(0), newtons(0), metres(0.3), metres(0.2), metres(0.1));
+        new GroupLoad(newtons(100), newtons(0), newtons(0), metres(0.3), metres(0.2), metres(0.1));
     assertThat(one.reactions(aside)).isEmpty();
     assertThat(n(one.reactions(centred).orElseThrow().highestTension()))
         .isCloseTo(100 * 0.1 / 0.3, within(1e-9));
@@ -316,8 +307,7 @@ class FixingGroupPropertyTest {
                 Fixing.at("a", metres(0.6), metres(0.1), M8),
                 Fixing.at("b", metres(0.6), metres(0.3), M8)));
     GroupLoad forward =
-        new GroupLoad(
-            newtons(1000), newtons(0), newtons(0), metres(0.3), metres(0.2), metres(0.2));
+        new GroupLoad(newtons(1000), newtons(0), newtons(0), metres(0.3), metres(0.2), metres(0.2));
     GroupLoad rearward =
         new GroupLoad(
             newtons(-1000), newtons(0), newtons(0), metres(0.3), metres(0.2), metres(0.2));

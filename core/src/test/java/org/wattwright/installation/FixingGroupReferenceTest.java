@@ -47,12 +47,7 @@ class FixingGroupReferenceTest {
   /** In the plane of the bolts. */
   private static GroupLoad load(double fx, double fy, double xMm, double yMm) {
     return new GroupLoad(
-        newtons(fx),
-        newtons(fy),
-        newtons(0),
-        millimetres(xMm),
-        millimetres(yMm),
-        millimetres(0));
+        newtons(fx), newtons(fy), newtons(0), millimetres(xMm), millimetres(yMm), millimetres(0));
   }
 
   @Test
@@ -67,8 +62,7 @@ class FixingGroupReferenceTest {
     VALIDATION.computed(
         row(183), Math.sqrt(Kind.AREA.siValueOf(bar.sumOfSquaredRadii()) / 4) * 1000);
     VALIDATION.computed(
-        row(184),
-        -(Kind.FORCE.siValueOf(near.shearV()) + Kind.FORCE.siValueOf(far.shearV())) / 2);
+        row(184), -(Kind.FORCE.siValueOf(near.shearV()) + Kind.FORCE.siValueOf(far.shearV())) / 2);
     VALIDATION.computed(row(185), Math.abs(secondaryN));
     VALIDATION.computed(row(186), near.shear(), Kind.FORCE);
     VALIDATION.computed(row(187), far.shear(), Kind.FORCE);
@@ -89,8 +83,7 @@ class FixingGroupReferenceTest {
 
   @Test
   void smallerPattern() {
-    GroupReactions held =
-        rectangle(40, 25).reactions(load(0, -6000, 120, 0)).orElseThrow();
+    GroupReactions held = rectangle(40, 25).reactions(load(0, -6000, 120, 0)).orElseThrow();
     VALIDATION.computed(row(188), held.highestShear(), Kind.FORCE);
     VALIDATION.computed(row(189), held.of("bolt 3").shear(), Kind.FORCE);
   }

@@ -82,8 +82,7 @@ class HoleSolverTest {
       if (fixings.isEmpty()) {
         continue;
       }
-      Optional<Double> carried =
-          retention(massKg, fixings).carriedMass().map(Kind.MASS::siValueOf);
+      Optional<Double> carried = retention(massKg, fixings).carriedMass().map(Kind.MASS::siValueOf);
       double area =
           fixings.stream()
               .mapToDouble(f -> Kind.AREA.siValueOf(f.bolt().thread().nominalStressArea()) * 1e6)
@@ -178,8 +177,7 @@ class HoleSolverTest {
   @Test
   void badInput() {
     List<MountingHole> holes = holes(Generator.ofSeed(3), 3);
-    assertThatThrownBy(
-            () -> solver(5, holes).under(AccelerationRules.of("none", Source.AS_GIVEN)))
+    assertThatThrownBy(() -> solver(5, holes).under(AccelerationRules.of("none", Source.AS_GIVEN)))
         .isInstanceOf(InvalidInputException.class)
         .hasMessageContaining("HoleSolver.rules");
     assertThatThrownBy(

@@ -27,7 +27,8 @@ class InstallationValueTypesTest {
   private static final Source OWN = Source.requirement("test");
   private static final Bolt M8 = Bolt.of("M8", PropertyClass.CLASS_8_8);
 
-  private static Panel panel(double thicknessMm, double strengthMpa, double holeMm, double outerMm) {
+  private static Panel panel(
+      double thicknessMm, double strengthMpa, double holeMm, double outerMm) {
     return Panel.of(
         Given.measured(millimetres(thicknessMm), "gauge"),
         Given.dataSheet(megapascals(strengthMpa), "sheet"),
@@ -216,8 +217,7 @@ class InstallationValueTypesTest {
       List<MountingHole> holes = new ArrayList<>();
       for (double uM : new double[] {0.1, 0.5}) {
         for (double vM : new double[] {0.1, 0.3}) {
-          holes.add(
-              new MountingHole(uM + "/" + vM, metres(uM), metres(vM), panel(3, 270, 9, 24)));
+          holes.add(new MountingHole(uM + "/" + vM, metres(uM), metres(vM), panel(3, 270, 9, 24)));
         }
       }
       return HoleSolver.holding("box", Given.measured(kilograms(massKg), "scales"))
@@ -258,9 +258,7 @@ class InstallationValueTypesTest {
   class Shafts extends ValueTypeContract<RoundShaft> {
     private RoundShaft shaft(double diameterMm) {
       return RoundShaft.solid(
-          millimetres(diameterMm),
-          millimetres(500),
-          Given.dataSheet(megapascals(900), "steel"));
+          millimetres(diameterMm), millimetres(500), Given.dataSheet(megapascals(900), "steel"));
     }
 
     @Override

@@ -79,10 +79,19 @@ class RetentionReferenceTest {
 
   @ParameterizedTest
   @CsvSource({
-    "33, iso-12991-m1-n1, FORWARD", "34, iso-12991-m1-n1, LEFT", "35, iso-12991-m2-n2, FORWARD",
-    "36, iso-12991-m2-n2, RIGHT", "37, iso-12991-m3-n3, FORWARD", "38, iso-12991-m3-n3, LEFT",
-    "39, un-r110-m1-n1, FORWARD", "40, un-r110-m1-n1, LEFT", "41, ncop14, FORWARD",
-    "42, ncop14, LEFT", "43, ncop14, REARWARD", "44, ncop14, UP", "45, un-r17-seats, REARWARD"
+    "33, iso-12991-m1-n1, FORWARD",
+    "34, iso-12991-m1-n1, LEFT",
+    "35, iso-12991-m2-n2, FORWARD",
+    "36, iso-12991-m2-n2, RIGHT",
+    "37, iso-12991-m3-n3, FORWARD",
+    "38, iso-12991-m3-n3, LEFT",
+    "39, un-r110-m1-n1, FORWARD",
+    "40, un-r110-m1-n1, LEFT",
+    "41, ncop14, FORWARD",
+    "42, ncop14, LEFT",
+    "43, ncop14, REARWARD",
+    "44, ncop14, UP",
+    "45, un-r17-seats, REARWARD"
   })
   void publishedRules(int number, String code, LoadDirection direction) {
     AccelerationRules rules = AccelerationRules.published(code);
@@ -132,7 +141,14 @@ class RetentionReferenceTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"50, 180, 20", "51, 180, 15", "52, 180, 10", "53, 180, 8", "54, 25, 20", "55, 12, 15"})
+  @CsvSource({
+    "50, 180, 20",
+    "51, 180, 15",
+    "52, 180, 10",
+    "53, 180, 8",
+    "54, 25, 20",
+    "55, 12, 15"
+  })
   void inertiaForce(int number, double massKg, double accelerationG) {
     AccelerationRules rules =
         AccelerationRules.of("own", OWN).with(LoadDirection.FORWARD, gravities(accelerationG));
@@ -155,9 +171,12 @@ class RetentionReferenceTest {
         AccelerationRules.of("one", OWN).with(LoadDirection.FORWARD, gravities(20));
     AccelerationRules two = one.withLateral(gravities(15));
     boolean added =
-        box(180, two).reactions(LoadDirection.FORWARD, false).orElseThrow().highestShear()
-            .equals(box(180, one).reactions(LoadDirection.FORWARD, false).orElseThrow()
-                .highestShear());
+        box(180, two)
+            .reactions(LoadDirection.FORWARD, false)
+            .orElseThrow()
+            .highestShear()
+            .equals(
+                box(180, one).reactions(LoadDirection.FORWARD, false).orElseThrow().highestShear());
     VALIDATION.computed(row(57), added ? "NO" : "YES");
   }
 

@@ -37,10 +37,7 @@ class RetentionTest {
             ? Given.estimated(millimetres(1.5), Source.commonPractice("floor sheet"))
             : Given.measured(millimetres(1.5), "gauge");
     return Panel.of(
-            thickness,
-            Given.dataSheet(megapascals(270), "sheet"),
-            millimetres(9),
-            millimetres(24))
+            thickness, Given.dataSheet(megapascals(270), "sheet"), millimetres(9), millimetres(24))
         .withEdgeDistance(millimetres(30));
   }
 
@@ -48,14 +45,11 @@ class RetentionTest {
     List<Fixing> fixings = new ArrayList<>();
     for (double uMm : new double[] {30, 570}) {
       for (double vMm : new double[] {30, 370}) {
-        fixings.add(
-            Fixing.at(uMm + "/" + vMm, millimetres(uMm), millimetres(vMm), M8).in(panel));
+        fixings.add(Fixing.at(uMm + "/" + vMm, millimetres(uMm), millimetres(vMm), M8).in(panel));
       }
     }
     return Retention.of("box", Given.measured(kilograms(massKg), "scales"))
-        .on(
-            MountingFace.FLOOR,
-            FixingGroup.of(Footprint.of(metres(0.6), metres(0.4)), fixings))
+        .on(MountingFace.FLOOR, FixingGroup.of(Footprint.of(metres(0.6), metres(0.4)), fixings))
         .centre(metres(0.3), metres(0.2), metres(0.12))
         .under(RULES);
   }
@@ -93,9 +87,7 @@ class RetentionTest {
             Fixing.at("c", metres(0.3), metres(0.4), M8));
     Retention retention =
         box(10, sheet(Basis.MEASURED))
-            .on(
-                MountingFace.FLOOR,
-                FixingGroup.of(Footprint.of(metres(0.6), metres(0.4)), bare))
+            .on(MountingFace.FLOOR, FixingGroup.of(Footprint.of(metres(0.6), metres(0.4)), bare))
             .build();
     Check pullOut = only(retention.checks(), "installation.panel-pull-out");
     assertThat(pullOut.outcome()).isEqualTo(Outcome.NOT_CHECKED);
@@ -126,9 +118,7 @@ class RetentionTest {
             Fixing.at("b", metres(0.6), metres(0.3), M8).in(sheet(Basis.MEASURED)));
     Retention retention =
         box(10, sheet(Basis.MEASURED))
-            .on(
-                MountingFace.FLOOR,
-                FixingGroup.of(Footprint.of(metres(0.6), metres(0.4)), row))
+            .on(MountingFace.FLOOR, FixingGroup.of(Footprint.of(metres(0.6), metres(0.4)), row))
             .build();
     assertThat(only(retention.checks(), "installation.held").outcome()).isEqualTo(Outcome.FAIL);
     assertThat(only(retention.checks(), "installation.bolt-shear").outcome())
@@ -191,8 +181,10 @@ class RetentionTest {
         box(100, sheet(Basis.MEASURED))
             .clamped(exact.preloadOf(M8.thread(), newtonMetres(8)), 0.15, service);
     Check slip = only(builder.build().checks(), "installation.slip");
-    assertThat(Kind.FORCE.siValueOf(slip.actual().orElseThrow().quantity(Kind.FORCE))).isCloseTo(980.665, within(1e-9));
-    assertThat(Kind.FORCE.siValueOf(slip.limit().orElseThrow().quantity(Kind.FORCE))).isCloseTo(4 * 0.15 * 5000, within(1e-9));
+    assertThat(Kind.FORCE.siValueOf(slip.actual().orElseThrow().quantity(Kind.FORCE)))
+        .isCloseTo(980.665, within(1e-9));
+    assertThat(Kind.FORCE.siValueOf(slip.limit().orElseThrow().quantity(Kind.FORCE)))
+        .isCloseTo(4 * 0.15 * 5000, within(1e-9));
     assertThat(slip.outcome()).isEqualTo(Outcome.CAUTION);
     assertThat(only(builder.build().checks(), "installation.preload").outcome())
         .isEqualTo(Outcome.CAUTION);
@@ -209,8 +201,7 @@ class RetentionTest {
   @Test
   void interactionRulesDiffer() {
     double linearKg =
-        Kind.MASS.siValueOf(
-            box(10, heavyPlate()).build().carriedMass().orElseThrow());
+        Kind.MASS.siValueOf(box(10, heavyPlate()).build().carriedMass().orElseThrow());
     double ellipticKg =
         Kind.MASS.siValueOf(
             box(10, heavyPlate())
@@ -243,8 +234,7 @@ class RetentionTest {
     double last = Kind.FORCE.siValueOf(bare.pullOutResistance(M8));
     for (double thicknessMm : new double[] {1, 2, 3, 5, 8, 12}) {
       SpreaderPlate plate =
-          new SpreaderPlate(
-              millimetres(60), millimetres(thicknessMm), megapascals(235));
+          new SpreaderPlate(millimetres(60), millimetres(thicknessMm), megapascals(235));
       double with = Kind.FORCE.siValueOf(bare.withSpreader(plate).pullOutResistance(M8));
       assertThat(with).isGreaterThanOrEqualTo(last);
       last = with;
@@ -302,17 +292,14 @@ class RetentionTest {
     assertThatThrownBy(() -> Retention.of("box", Given.measured(kilograms(0), "scales")))
         .isInstanceOf(InvalidInputException.class)
         .hasMessageContaining("Retention.mass");
-    assertThatThrownBy(
-            () -> Retention.of("box", Given.measured(kilograms(1), "scales")).build())
+    assertThatThrownBy(() -> Retention.of("box", Given.measured(kilograms(1), "scales")).build())
         .isInstanceOf(InvalidInputException.class)
         .hasMessageContaining("centre");
     assertThatThrownBy(() -> MetricThread.parse("M7"))
         .isInstanceOf(InvalidInputException.class)
         .hasMessageContaining("M7");
-    assertThatThrownBy(() -> MetricThread.parse("8 mm"))
-        .isInstanceOf(InvalidInputException.class);
-    assertThatThrownBy(() -> PropertyClass.parse("9.8"))
-        .isInstanceOf(InvalidInputException.class);
+    assertThatThrownBy(() -> MetricThread.parse("8 mm")).isInstanceOf(InvalidInputException.class);
+    assertThatThrownBy(() -> PropertyClass.parse("9.8")).isInstanceOf(InvalidInputException.class);
     assertThatThrownBy(() -> M8.withPartialFactor(Double.NaN))
         .isInstanceOf(InvalidInputException.class);
     assertThatThrownBy(() -> sheet(Basis.MEASURED).withEdgeDistance(millimetres(4.5)))
@@ -327,8 +314,7 @@ class RetentionTest {
     assertThatThrownBy(() -> AccelerationRules.published("nowhere"))
         .isInstanceOf(InvalidInputException.class)
         .hasMessageContaining("ncop14");
-    assertThatThrownBy(
-            () -> RULES.with(LoadDirection.UP, standardGravities(0)))
+    assertThatThrownBy(() -> RULES.with(LoadDirection.UP, standardGravities(0)))
         .isInstanceOf(InvalidInputException.class);
   }
 }

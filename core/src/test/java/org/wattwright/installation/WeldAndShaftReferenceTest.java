@@ -44,8 +44,7 @@ class WeldAndShaftReferenceTest {
   }
 
   private static FilletWeld beads(double lengthMm, int count) {
-    return new FilletWeld(
-        millimetres(3), millimetres(lengthMm), count, megapascals(360), 0.8);
+    return new FilletWeld(millimetres(3), millimetres(lengthMm), count, megapascals(360), 0.8);
   }
 
   @Test
@@ -98,8 +97,8 @@ class WeldAndShaftReferenceTest {
         RoundShaft.smallestSolidDiameter(newtonMetres(1000), megapascals(300)),
         Kind.LENGTH);
     VALIDATION.computed(
-        shaft(8), Math.toDegrees(Kind.ANGLE.siValueOf(
-            solid(25, 500, 900).twist(newtonMetres(800)))));
+        shaft(8),
+        Math.toDegrees(Kind.ANGLE.siValueOf(solid(25, 500, 900).twist(newtonMetres(800)))));
   }
 
   @Test
@@ -130,8 +129,7 @@ class WeldAndShaftReferenceTest {
 
   private static String verdict(double perMinute) {
     return tube(70, 66, 1400)
-        .checkSpeed(
-            revolutionsPerMinute(perMinute), Basis.MEASURED, RoundShaft.USUAL_SPEED_SHARE)
+        .checkSpeed(revolutionsPerMinute(perMinute), Basis.MEASURED, RoundShaft.USUAL_SPEED_SHARE)
         .outcome()
         .toString();
   }
@@ -140,8 +138,7 @@ class WeldAndShaftReferenceTest {
   void joints() {
     int[] angles = {3, 10, 15};
     for (int i = 0; i < angles.length; i++) {
-      VALIDATION.computed(
-          shaft(17 + 2 * i), UniversalJoint.highestSpeedRatio(degrees(angles[i])));
+      VALIDATION.computed(shaft(17 + 2 * i), UniversalJoint.highestSpeedRatio(degrees(angles[i])));
       VALIDATION.computed(shaft(18 + 2 * i), UniversalJoint.lowestSpeedRatio(degrees(angles[i])));
     }
     VALIDATION.computed(shaft(23), UniversalJoint.ripple(degrees(10)));
@@ -172,9 +169,7 @@ class WeldAndShaftReferenceTest {
                 Position.behindFrontAxle(metres(1.25)).aboveGround(metres(0.55)))
             .withGravity(metresPerSecondSquared(9.81));
     double slipNm =
-        2
-            * Kind.TORQUE.siValueOf(
-                HalfShaft.atTyreSlip(stance, Axle.REAR, 0.9, metres(0.3)));
+        2 * Kind.TORQUE.siValueOf(HalfShaft.atTyreSlip(stance, Axle.REAR, 0.9, metres(0.3)));
     VALIDATION.computed(shaft(26), slipNm / 0.9 / 0.3);
     VALIDATION.computed(shaft(27), slipNm);
     Driveline driveline =
