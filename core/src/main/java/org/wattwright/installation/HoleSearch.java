@@ -25,7 +25,7 @@ final class HoleSearch {
   private record Choice(Retention retention, double areaM2, double share) {}
 
   HoleChoice run() {
-    for (int count = 1; count <= options.size() && best == null; count++) {
+    for (int count = solver.least(); count <= options.size() && best == null; count++) {
       choose(0, count);
     }
     Choice found = best != null ? best : nearest;

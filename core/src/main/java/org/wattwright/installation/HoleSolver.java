@@ -38,18 +38,21 @@ public final class HoleSolver {
   private final @Nullable Place place;
   private final @Nullable Centre centre;
   private final List<Bolt> bolts;
+  private final int least;
 
   private HoleSolver(
       String name,
       Given<Quantity<Mass>> mass,
       @Nullable Place place,
       @Nullable Centre centre,
-      List<Bolt> bolts) {
+      List<Bolt> bolts,
+      int least) {
     this.name = name;
     this.mass = mass;
     this.place = place;
     this.centre = centre;
     this.bolts = bolts;
+    this.least = least;
   }
 
   /** Face, footprint and holes. */
@@ -67,7 +70,7 @@ public final class HoleSolver {
    */
   public static HoleSolver holding(String name, Given<Quantity<Mass>> mass) {
     return new HoleSolver(
-        Require.text("HoleSolver.name", name), Objects.requireNonNull(mass), null, null, List.of());
+        Require.text("HoleSolver.name", name), Objects.requireNonNull(mass), null, null, List.of(), 1);
   }
 
   /**
@@ -81,7 +84,7 @@ public final class HoleSolver {
    */
   public HoleSolver on(MountingFace face, Footprint footprint, List<MountingHole> holes) {
     Place at = new Place(face, footprint, Require.nonEmpty("HoleSolver.holes", holes));
-    return new HoleSolver(name, mass, at, centre, bolts);
+    return new HoleSolver(name, mass, at, centre, bolts, least);
   }
 
   /**
@@ -93,7 +96,7 @@ public final class HoleSolver {
    * @return a new solver
    */
   public HoleSolver centre(Quantity<Length> u, Quantity<Length> v, Quantity<Length> height) {
-    return new HoleSolver(name, mass, place, new Centre(u, v, height), bolts);
+    return new HoleSolver(name, mass, place, new Centre(u, v, height), bolts, least);
   }
 
   /**
@@ -104,7 +107,24 @@ public final class HoleSolver {
    * @throws InvalidInputException if there is none
    */
   public HoleSolver bolts(List<Bolt> choices) {
-    return new HoleSolver(name, mass, place, centre, Require.nonEmpty("HoleSolver.bolts", choices));
+    return new HoleSolver(name, mass, place, centre, Require.nonEmpty("HoleSolver.bolts", choices), least);
+  }
+
+  /**
+   * With at least so many holes, so that one that fails is not the end; 1 unless told. Four are
+   * common practice for a battery box.
+   *
+   * @param holes at least 1
+   * @return a new solver
+   * @throws InvalidInputException if not positive
+   */
+  public HoleSolver atLeast(int holes) {
+    int count = Require.positiveCount("HoleSolver.atLeast", holes);
+    return new HoleSolver(name, mass, place, centre, bolts, count);
+  }
+
+  int least() {
+    return least;
   }
 
   /**

@@ -17,39 +17,42 @@ import org.wattwright.units.InvalidInputException;
  */
 public enum PropertyClass {
   /** 4.6: low-carbon steel. */
-  CLASS_4_6("4.6", 400, 240, new double[] {225, 400, 240}, 0.6),
+  CLASS_4_6("4.6", 400, 240, new Minima(225, 400, 240), 0.6),
   /** 5.6; its minima are recalled. */
-  CLASS_5_6("5.6", 500, 300, new double[] {280, 500, 300}, 0.6),
+  CLASS_5_6("5.6", 500, 300, new Minima(280, 500, 300), 0.6),
   /** 8.8: quenched and tempered; stronger above M16. */
-  CLASS_8_8("8.8", 800, 640, new double[] {580, 800, 640}, 0.6),
+  CLASS_8_8("8.8", 800, 640, new Minima(580, 800, 640), 0.6),
   /** 10.9. */
-  CLASS_10_9("10.9", 1000, 900, new double[] {830, 1040, 940}, 0.5),
+  CLASS_10_9("10.9", 1000, 900, new Minima(830, 1040, 940), 0.5),
   /** 12.9. */
-  CLASS_12_9("12.9", 1200, 1080, new double[] {970, 1220, 1100}, 0.5);
+  CLASS_12_9("12.9", 1200, 1080, new Minima(970, 1220, 1100), 0.5);
 
   /** Where the strengths stand; the proof strength of 8.8 up to M16 and class 5.6 are recalled. */
   public static final Source SOURCE =
       Source.standard("ISO 898-1", "mechanical properties of bolts and screws");
 
-  private static final double[] CLASS_8_8_ABOVE_M16_MPA = {600, 830, 660};
+  private static final Minima CLASS_8_8_ABOVE_M16 = new Minima(600, 830, 660);
   private static final double LARGEST_SMALL_M = 0.0161;
+
+  /** Lowest strengths of ISO 898-1. */
+  private record Minima(double proofMpa, double tensileMpa, double yieldMpa) {}
 
   private final String mark;
   private final double nominalTensileMpa;
   private final double nominalYieldMpa;
-  private final double[] minimaMpa;
+  private final Minima minima;
   private final double threadShearFactor;
 
   PropertyClass(
       String mark,
       double nominalTensileMpa,
       double nominalYieldMpa,
-      double[] minimaMpa,
+      Minima minima,
       double threadShearFactor) {
     this.mark = mark;
     this.nominalTensileMpa = nominalTensileMpa;
     this.nominalYieldMpa = nominalYieldMpa;
-    this.minimaMpa = minimaMpa;
+    this.minima = minima;
     this.threadShearFactor = threadShearFactor;
   }
 
@@ -77,7 +80,7 @@ public enum PropertyClass {
    * @return in MPa
    */
   public Quantity<Pressure> proofStrength(MetricThread thread) {
-    return MEGAPASCAL.of(minima(thread)[0]);
+    return MEGAPASCAL.of(minima(thread).proofMpa());
   }
 
   /**
@@ -87,7 +90,7 @@ public enum PropertyClass {
    * @return in MPa
    */
   public Quantity<Pressure> tensileStrength(MetricThread thread) {
-    return MEGAPASCAL.of(minima(thread)[1]);
+    return MEGAPASCAL.of(minima(thread).tensileMpa());
   }
 
   /**
@@ -97,7 +100,7 @@ public enum PropertyClass {
    * @return in MPa
    */
   public Quantity<Pressure> yieldStrength(MetricThread thread) {
-    return MEGAPASCAL.of(minima(thread)[2]);
+    return MEGAPASCAL.of(minima(thread).yieldMpa());
   }
 
   /**
@@ -128,22 +131,22 @@ public enum PropertyClass {
     return threadsInShearPlane ? threadShearFactor : 0.6;
   }
 
-  private double[] minima(MetricThread thread) {
+  private Minima minima(MetricThread thread) {
     return this == CLASS_8_8 && thread.diameterM() > LARGEST_SMALL_M
-        ? CLASS_8_8_ABOVE_M16_MPA
-        : minimaMpa;
+        ? CLASS_8_8_ABOVE_M16
+        : minima;
   }
 
   double proofPa(MetricThread thread) {
-    return minima(thread)[0] * 1e6;
+    return minima(thread).proofMpa() * 1e6;
   }
 
   double tensilePa(MetricThread thread) {
-    return minima(thread)[1] * 1e6;
+    return minima(thread).tensileMpa() * 1e6;
   }
 
   double yieldPa(MetricThread thread) {
-    return minima(thread)[2] * 1e6;
+    return minima(thread).yieldMpa() * 1e6;
   }
 
   double nominalTensilePa() {

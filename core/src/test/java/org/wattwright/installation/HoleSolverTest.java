@@ -164,6 +164,19 @@ class HoleSolverTest {
   }
 
   @Test
+  void asManyHolesAsAskedFor() {
+    List<MountingHole> four = new ArrayList<>();
+    for (double uM : new double[] {0.05, 0.55}) {
+      for (double vM : new double[] {0.05, 0.35}) {
+        four.add(new MountingHole(uM + "/" + vM, metres(uM), metres(vM), panel(4, 9)));
+      }
+    }
+    assertThat(solver(5, four).under(RULES).fixings()).hasSize(2);
+    assertThat(solver(5, four).atLeast(3).under(RULES).fixings()).hasSize(3);
+    assertThat(solver(5, four).atLeast(5).under(RULES).holds()).isFalse();
+  }
+
+  @Test
   void oneHoleIsNoPattern() {
     HoleChoice choice =
         solver(5, List.of(new MountingHole("h", metres(0.1), metres(0.1), panel(2, 9))))
