@@ -5,6 +5,7 @@ import org.wattwright.check.*
 import org.wattwright.conductor.*
 import org.wattwright.conversion.*
 import org.wattwright.drive.*
+import org.wattwright.installation.*
 import org.wattwright.layout.*
 import org.wattwright.profile.*
 import org.wattwright.protection.*

@@ -70,7 +70,12 @@ public final class HoleSolver {
    */
   public static HoleSolver holding(String name, Given<Quantity<Mass>> mass) {
     return new HoleSolver(
-        Require.text("HoleSolver.name", name), Objects.requireNonNull(mass), null, null, List.of(), 1);
+        Require.text("HoleSolver.name", name),
+        Objects.requireNonNull(mass),
+        null,
+        null,
+        List.of(),
+        1);
   }
 
   /**
@@ -107,7 +112,8 @@ public final class HoleSolver {
    * @throws InvalidInputException if there is none
    */
   public HoleSolver bolts(List<Bolt> choices) {
-    return new HoleSolver(name, mass, place, centre, Require.nonEmpty("HoleSolver.bolts", choices), least);
+    return new HoleSolver(
+        name, mass, place, centre, Require.nonEmpty("HoleSolver.bolts", choices), least);
   }
 
   /**

@@ -17,21 +17,20 @@ import org.wattwright.units.InvalidInputException;
  */
 public enum PropertyClass {
   /** 4.6: low-carbon steel. */
-  CLASS_4_6("4.6", 400, 240, new Minima(225, 400, 240), 0.6),
+  CLASS_4_6("4.6", 400, 240, 0.6),
   /** 5.6; its minima are recalled. */
-  CLASS_5_6("5.6", 500, 300, new Minima(280, 500, 300), 0.6),
+  CLASS_5_6("5.6", 500, 300, 0.6),
   /** 8.8: quenched and tempered; stronger above M16. */
-  CLASS_8_8("8.8", 800, 640, new Minima(580, 800, 640), 0.6),
+  CLASS_8_8("8.8", 800, 640, 0.6),
   /** 10.9. */
-  CLASS_10_9("10.9", 1000, 900, new Minima(830, 1040, 940), 0.5),
+  CLASS_10_9("10.9", 1000, 900, 0.5),
   /** 12.9. */
-  CLASS_12_9("12.9", 1200, 1080, new Minima(970, 1220, 1100), 0.5);
+  CLASS_12_9("12.9", 1200, 1080, 0.5);
 
   /** Where the strengths stand; the proof strength of 8.8 up to M16 and class 5.6 are recalled. */
   public static final Source SOURCE =
       Source.standard("ISO 898-1", "mechanical properties of bolts and screws");
 
-  private static final Minima CLASS_8_8_ABOVE_M16 = new Minima(600, 830, 660);
   private static final double LARGEST_SMALL_M = 0.0161;
 
   /** Lowest strengths of ISO 898-1. */
@@ -40,19 +39,13 @@ public enum PropertyClass {
   private final String mark;
   private final double nominalTensileMpa;
   private final double nominalYieldMpa;
-  private final Minima minima;
   private final double threadShearFactor;
 
   PropertyClass(
-      String mark,
-      double nominalTensileMpa,
-      double nominalYieldMpa,
-      Minima minima,
-      double threadShearFactor) {
+      String mark, double nominalTensileMpa, double nominalYieldMpa, double threadShearFactor) {
     this.mark = mark;
     this.nominalTensileMpa = nominalTensileMpa;
     this.nominalYieldMpa = nominalYieldMpa;
-    this.minima = minima;
     this.threadShearFactor = threadShearFactor;
   }
 
@@ -132,9 +125,16 @@ public enum PropertyClass {
   }
 
   private Minima minima(MetricThread thread) {
-    return this == CLASS_8_8 && thread.diameterM() > LARGEST_SMALL_M
-        ? CLASS_8_8_ABOVE_M16
-        : minima;
+    return switch (this) {
+      case CLASS_4_6 -> new Minima(225, 400, 240);
+      case CLASS_5_6 -> new Minima(280, 500, 300);
+      case CLASS_8_8 ->
+          thread.diameterM() > LARGEST_SMALL_M
+              ? new Minima(600, 830, 660)
+              : new Minima(580, 800, 640);
+      case CLASS_10_9 -> new Minima(830, 1040, 940);
+      case CLASS_12_9 -> new Minima(970, 1220, 1100);
+    };
   }
 
   double proofPa(MetricThread thread) {

@@ -53,12 +53,10 @@ final class MountingSection {
     return tried;
   }
 
-  private static Retention retention(
-      MountingInput input, Quantity<Mass> mass, BayInput bay) {
+  private static Retention retention(MountingInput input, Quantity<Mass> mass, BayInput bay) {
     Source source = Source.requirement("modules and enclosure of the bay " + bay.name());
     return Retention.of(
-            "box " + input.bay() + ", " + input.pattern(),
-            new Given<>(mass, bay.basis(), source))
+            "box " + input.bay() + ", " + input.pattern(), new Given<>(mass, bay.basis(), source))
         .on(input.face(), input.group())
         .centre(input.centre().u(), input.centre().v(), input.centre().height())
         .under(input.rules())
