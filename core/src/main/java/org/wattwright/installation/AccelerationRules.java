@@ -80,7 +80,8 @@ public record AccelerationRules(
   }
 
   /**
-   * This rule with one direction stated, in place of what it stated there.
+   * This rule with one direction stated, in place of what it stated there. The name of a published
+   * rule then says that the direction is the user's choice.
    *
    * @param direction which way the mass is thrown
    * @param acceleration &gt; 0 gn
@@ -91,7 +92,15 @@ public record AccelerationRules(
     Map<LoadDirection, Quantity<Acceleration>> more = new EnumMap<>(LoadDirection.class);
     more.putAll(accelerations);
     more.put(Objects.requireNonNull(direction, "direction"), acceleration);
-    return new AccelerationRules(name, categories, source, more);
+    return new AccelerationRules(nameWith(direction), categories, source, more);
+  }
+
+  /** A published rule says which directions it does not state itself. */
+  private String nameWith(LoadDirection direction) {
+    boolean published =
+        published().values().stream().anyMatch(rule -> name.startsWith(rule.name()));
+    String chosen = ", " + direction + " as chosen";
+    return published && !name.contains(chosen) ? name + chosen : name;
   }
 
   /**

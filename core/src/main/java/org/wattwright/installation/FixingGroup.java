@@ -147,9 +147,25 @@ public final class FixingGroup implements Serializable {
   }
 
   /** Forces in N, by fixing and by corner. */
-  record Held(double[] shearU, double[] shearV, double[] tension, double[] contact) {
+  static final class Held {
+    private final double[] shearU;
+    private final double[] shearV;
+    private final double[] tension;
+    private final double[] contact;
+
+    Held(double[] shearU, double[] shearV, PullKernel.Pull pull) {
+      this.shearU = shearU;
+      this.shearV = shearV;
+      this.tension = pull.tension();
+      this.contact = pull.contact();
+    }
+
     double shear(int i) {
       return Math.hypot(shearU[i], shearV[i]);
+    }
+
+    double tension(int i) {
+      return tension[i];
     }
   }
 
@@ -165,7 +181,7 @@ public final class FixingGroup implements Serializable {
     }
     double[][] corners = {footprint.cornersUM(), footprint.cornersVM()};
     PullKernel.@Nullable Pull pull = new PullKernel(springs, corners).solve(forceN, pointM);
-    return pull == null ? null : new Held(alongU, alongV, pull.tension(), pull.contact());
+    return pull == null ? null : new Held(alongU, alongV, pull);
   }
 
   private ShearKernel shearKernel() {

@@ -36,7 +36,7 @@ final class FixingShares {
 
   double share(int i, FixingMode mode, FixingGroup.Held held) {
     double shear = held.shear(i);
-    double tension = Math.max(0, held.tension()[i]);
+    double tension = Math.max(0, held.tension(i));
     return switch (mode) {
       case BOLT_SHEAR -> shear / shearN[i];
       case BOLT_TENSION -> tension / tensionN[i];
@@ -69,12 +69,12 @@ final class FixingShares {
     double share = share(i, mode, held);
     String name = group.fixings().get(i).name();
     if (mode == FixingMode.BOLT_COMBINED) {
-      double tension = Math.max(0, held.tension()[i]);
+      double tension = Math.max(0, held.tension(i));
       Figure actual = Figure.number(rule.value(held.shear(i) / shearN[i], tension / tensionN[i]));
       return new FixingUse(name, direction, mode, actual, Figure.number(1), share);
     }
     boolean pull = mode == FixingMode.BOLT_TENSION || mode == FixingMode.PANEL_PULL_OUT;
-    double loadN = pull ? Math.max(0, held.tension()[i]) : held.shear(i);
+    double loadN = pull ? Math.max(0, held.tension(i)) : held.shear(i);
     return new FixingUse(
         name,
         direction,

@@ -33,7 +33,23 @@ final class PullKernel {
   }
 
   /** Pulls at the fixings and pressures at the corners. */
-  record Pull(double[] tension, double[] contact) {}
+  static final class Pull {
+    private final double[] tension;
+    private final double[] contact;
+
+    Pull(double[] tension, double[] contact) {
+      this.tension = tension;
+      this.contact = contact;
+    }
+
+    double[] tension() {
+      return tension;
+    }
+
+    double[] contact() {
+      return contact;
+    }
+  }
 
   /**
    * Solves one load.

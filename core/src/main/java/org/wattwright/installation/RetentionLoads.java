@@ -16,7 +16,25 @@ final class RetentionLoads {
   private static final double[] WEIGHT = {0, 0, -STANDARD_GRAVITY_MS2};
 
   /** One load case: force in the directions of the face, for one kilogram. */
-  record Load(LoadDirection direction, boolean withWeight, double[] forcePerKg) {
+  static final class Load {
+    private final LoadDirection direction;
+    private final boolean withWeight;
+    private final double[] forcePerKg;
+
+    Load(LoadDirection direction, boolean withWeight, double[] forcePerKg) {
+      this.direction = direction;
+      this.withWeight = withWeight;
+      this.forcePerKg = forcePerKg;
+    }
+
+    LoadDirection direction() {
+      return direction;
+    }
+
+    boolean withWeight() {
+      return withWeight;
+    }
+
     double[] forceN(double massKg) {
       return new double[] {massKg * forcePerKg[0], massKg * forcePerKg[1], massKg * forcePerKg[2]};
     }

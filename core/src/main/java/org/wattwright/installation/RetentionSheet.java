@@ -100,7 +100,7 @@ final class RetentionSheet {
         .formula("M·k·y/Σ(k·y²)")
         .basis(retention.mass().basis())
         .source(FixingGroup.SOURCE)
-        .gives(held.tension()[i], NEWTON);
+        .gives(held.tension(i), NEWTON);
     sheet
         .step("share", use.mode() + ", " + use.fixing())
         .formula("load/resistance")

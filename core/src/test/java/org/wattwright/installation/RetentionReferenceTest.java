@@ -99,6 +99,18 @@ class RetentionReferenceTest {
   }
 
   @Test
+  void aPublishedRuleSaysWhatWasAddedToIt() {
+    AccelerationRules rules =
+        AccelerationRules.published("un-r100-m1-n1").with(LoadDirection.UP, gravities(10));
+    assertThat(rules.toString())
+        .isEqualTo("UN R100 mechanical shock, lower line, up as chosen (M1, N1)");
+    assertThat(rules.with(LoadDirection.UP, gravities(11)).name()).isEqualTo(rules.name());
+    assertThat(
+            AccelerationRules.of("own", OWN).with(LoadDirection.UP, gravities(10)).toString())
+        .isEqualTo("own");
+  }
+
+  @Test
   void notOfARoadLaw() {
     VALIDATION.notCovered(row(46), "duration of a seat test; the load case is static");
     VALIDATION.notCovered(row(47), "competition rule; given as data where it applies");
