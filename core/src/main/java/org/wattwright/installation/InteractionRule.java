@@ -12,16 +12,14 @@ import org.wattwright.internal.Require;
  */
 public enum InteractionRule {
   /** F_v/F_v,Rd + F_t/(1.4·F_t,Rd) ≤ 1, and F_t ≤ F_t,Rd; EN 1993-1-8 Table 3.4. */
-  LINEAR("linear interaction", Source.standard("EN 1993-1-8", "cl. 3.6.1 Table 3.4")),
+  LINEAR("linear interaction"),
   /** (F_v/F_v,Rd)² + (F_t/F_t,Rd)² ≤ 1; machine-design practice. */
-  ELLIPTIC("elliptic interaction", Source.commonPractice("machine-design practice"));
+  ELLIPTIC("elliptic interaction");
 
   private final String label;
-  private final Source source;
 
-  InteractionRule(String label, Source source) {
+  InteractionRule(String label) {
     this.label = label;
-    this.source = source;
   }
 
   /**
@@ -59,7 +57,7 @@ public enum InteractionRule {
    * @return the source
    */
   public Source source() {
-    return source;
+    return this == LINEAR ? Bolt.SOURCE : Source.commonPractice("machine-design practice");
   }
 
   /**
