@@ -179,4 +179,15 @@ public final class HoleSolver {
         .under(rules)
         .build();
   }
+
+  /**
+   * What is to be held by how many holes.
+   *
+   * @return for example {@code rear box, 60 kg, 5 holes}
+   */
+  @Override
+  public String toString() {
+    int holes = place == null ? 0 : place.holes().size();
+    return name + ", " + mass.value() + ", " + holes + " holes";
+  }
 }

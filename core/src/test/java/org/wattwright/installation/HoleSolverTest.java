@@ -171,6 +171,7 @@ class HoleSolverTest {
         four.add(new MountingHole(uM + "/" + vM, metres(uM), metres(vM), panel(4, 9)));
       }
     }
+    assertThat(solver(5, four)).hasToString("box, 5 kg, 4 holes");
     assertThat(solver(5, four).under(RULES).fixings()).hasSize(2);
     assertThat(solver(5, four).atLeast(3).under(RULES).fixings()).hasSize(3);
     assertThat(solver(5, four).atLeast(5).under(RULES).holds()).isFalse();

@@ -105,8 +105,7 @@ class RetentionReferenceTest {
     assertThat(rules.toString())
         .isEqualTo("UN R100 mechanical shock, lower line, up as chosen (M1, N1)");
     assertThat(rules.with(LoadDirection.UP, gravities(11)).name()).isEqualTo(rules.name());
-    assertThat(
-            AccelerationRules.of("own", OWN).with(LoadDirection.UP, gravities(10)).toString())
+    assertThat(AccelerationRules.of("own", OWN).with(LoadDirection.UP, gravities(10)).toString())
         .isEqualTo("own");
   }
 
