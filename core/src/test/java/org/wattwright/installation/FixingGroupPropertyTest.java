@@ -128,7 +128,7 @@ class FixingGroupPropertyTest {
     return sum;
   }
 
-  /** Bolts spread in rows of more and more over the same rectangle, ends kept. */
+  /** A second bolt at every place halves the forces. */
   @ParameterizedTest
   @MethodSource("cases")
   void moreBoltsOfTheSamePatternNeverLoadTheWorstMore(Generator random) {
@@ -144,6 +144,7 @@ class FixingGroupPropertyTest {
     assertThat(n(two.highestTension())).isCloseTo(n(one.highestTension()) / 2, within(1e-6));
   }
 
+  /** Bolts spread in rows of more and more over the same rectangle, ends kept. */
   @ParameterizedTest
   @MethodSource("cases")
   void anotherSymmetricRowNeverLoadsTheWorstMore(Generator random) {
