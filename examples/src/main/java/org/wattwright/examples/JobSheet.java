@@ -38,6 +38,10 @@ final class JobSheet {
     design.chosen().ifPresent(chosen -> sections.add(PackSection.of(design, chosen)));
     design.chosen().ifPresent(chosen -> sections.add(WindowSection.of(design, chosen)));
     design.chosen().ifPresent(chosen -> sections.add(MassesSection.of(chosen)));
+    design
+        .chosen()
+        .flatMap(chosen -> MountingSection.of(design.job(), chosen))
+        .ifPresent(sections::add);
     design.chosen().ifPresent(chosen -> sections.addAll(CircuitSections.of(chosen)));
     design
         .chosen()

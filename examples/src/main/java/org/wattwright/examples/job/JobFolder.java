@@ -13,8 +13,8 @@ import java.util.stream.Stream;
  * A job folder: {@code job.csv}, {@code cells.csv}, {@code ocv.csv}, {@code resistance.csv}, {@code
  * charge-current.csv}, {@code modules.csv}, {@code devices.csv}; and, all or none of them, {@code
  * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
- * {@code seats.csv}; and, all or none of them, the files about the circuits; and {@code
- * controls.csv}. Other files are left alone.
+ * {@code seats.csv}; and, all or none of them, the files about the circuits, and those about
+ * mountings; and {@code controls.csv}. Other files are left alone.
  */
 public final class JobFolder {
   private static final List<String> FILES =
@@ -62,6 +62,7 @@ public final class JobFolder {
         weighed(folder, modules, devices),
         circuits(folder),
         controls(folder),
+        mountings(folder),
         stated(values));
   }
 
@@ -103,6 +104,22 @@ public final class JobFolder {
     return Files.exists(folder.resolve(ControlsFile.FILE))
         ? Optional.of(ControlsFile.read(folder))
         : Optional.empty();
+  }
+
+  /** A job may leave the mountings out; half-stated ones are a mistake. */
+  private static List<MountingInput> mountings(Path folder) {
+    List<String> missing = missing(folder, MountingFiles.FILES);
+    if (missing.size() == MountingFiles.FILES.size()) {
+      return List.of();
+    }
+    if (!missing.isEmpty()) {
+      throw JobFileException.of(
+          "job folder "
+              + folder
+              + " has files about mountings but lacks "
+              + String.join(", ", missing));
+    }
+    return MountingFiles.read(folder);
   }
 
   private static List<String> missing(Path folder, List<String> files) {

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param circuits the circuits, the parts to choose from and what protection rests on; empty if the
  *     job leaves them out
  * @param controls brake vacuum, settings, pedal and gauges; empty if the job leaves them out
+ * @param mountings patterns of fixings for the boxes of the bays; may be empty
  * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
@@ -33,6 +34,7 @@ public record JobInput(
     Optional<VehicleInput> weighed,
     Optional<CircuitsInput> circuits,
     Optional<ControlsInput> controls,
+    List<MountingInput> mountings,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -47,11 +49,13 @@ public record JobInput(
    * @param weighed the vehicle as weighed and what changes in it
    * @param circuits the circuits and what protection rests on
    * @param controls brake vacuum, settings, pedal and gauges
+   * @param mountings patterns of fixings for the boxes of the bays
    * @param statements every requirement of {@code job.csv}
    */
   public JobInput {
     modules = List.copyOf(modules);
     devices = List.copyOf(devices);
+    mountings = List.copyOf(mountings);
     statements = List.copyOf(statements);
   }
 
