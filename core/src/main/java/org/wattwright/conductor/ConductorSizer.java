@@ -125,6 +125,17 @@ public final class ConductorSizer {
   }
 
   /**
+   * How many conductors the circuit has; a pair unless told.
+   *
+   * @param value of three phases the joints are those of two of them, and the voltage lost is that
+   *     between two of them
+   * @return a new sizer
+   */
+  public ConductorSizer wiring(Wiring value) {
+    return with(duty.withWiring(Objects.requireNonNull(value, "wiring")));
+  }
+
+  /**
    * Joints of both polarities; each carries the whole current, and its terminal's limit is checked.
    *
    * @param value lugs, joints, plugs
