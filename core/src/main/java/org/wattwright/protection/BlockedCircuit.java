@@ -1,24 +1,33 @@
 package org.wattwright.protection;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
 
-/** Why a circuit gets no parts: the check that stands in the way, with counts. Immutable. */
+/**
+ * Why a circuit gets no parts: every requirement with the number of candidates that do not meet it.
+ *
+ * <p>Candidates are the parts of the kind of which none serves; if every kind has some, the
+ * combinations of the circuit's parts; if those serve too, but not behind the circuits nearer to
+ * the source, each combination behind each fuse that these may have, with the least resistance that
+ * they can have with it. Immutable.
+ */
 public final class BlockedCircuit {
-  private final Circuit circuit;
-  private final String code;
-  private final Map<String, Integer> ruledOut;
-  private final @Nullable Check nearest;
+  private static final Comparator<RuledOut> LEAST_EXCEEDED =
+      Comparator.comparingDouble(
+          each -> each.smallestRelaxation().map(RuledOut::excess).orElse(Double.POSITIVE_INFINITY));
 
-  BlockedCircuit(
-      Circuit circuit, String code, Map<String, Integer> ruledOut, @Nullable Check nearest) {
+  private final Circuit circuit;
+  private final int candidates;
+  private final List<RuledOut> requirements;
+
+  BlockedCircuit(Circuit circuit, int candidates, List<RuledOut> requirements) {
     this.circuit = circuit;
-    this.code = code;
-    this.ruledOut = new TreeMap<>(ruledOut);
-    this.nearest = nearest;
+    this.candidates = candidates;
+    this.requirements = List.copyOf(requirements);
   }
 
   /**
@@ -37,17 +46,45 @@ public final class BlockedCircuit {
    * @return such as {@code fuse.voltage}
    */
   public String code() {
-    return code;
+    return nearestAlone()
+        .or(() -> requirements.stream().findFirst())
+        .map(RuledOut::code)
+        .orElse("catalogue without a part of this kind");
+  }
+
+  private Optional<RuledOut> nearestAlone() {
+    return requirements.stream()
+        .filter(each -> each.smallestRelaxation().isPresent())
+        .min(LEAST_EXCEEDED);
   }
 
   /**
-   * How many candidates each check rules out, of the kind of part that is missing, or of the
-   * combinations if every kind has some; one candidate may count several times.
+   * How many candidates were judged.
+   *
+   * @return 0 if the catalogue has none
+   */
+  public int candidates() {
+    return candidates;
+  }
+
+  /**
+   * The requirements that rule out candidates, each with its smallest relaxation.
+   *
+   * @return that which rules out most first
+   */
+  public List<RuledOut> requirements() {
+    return requirements;
+  }
+
+  /**
+   * How many candidates each check rules out; one candidate may count for several.
    *
    * @return code to count
    */
   public Map<String, Integer> ruledOut() {
-    return Map.copyOf(ruledOut);
+    Map<String, Integer> counts = new TreeMap<>();
+    requirements.forEach(each -> counts.put(each.code(), each.count()));
+    return counts;
   }
 
   /**
@@ -57,25 +94,26 @@ public final class BlockedCircuit {
    * @return empty if every candidate breaks several
    */
   public Optional<Check> smallestRelaxation() {
-    return Optional.ofNullable(nearest);
+    return nearestAlone().flatMap(RuledOut::smallestRelaxation);
   }
 
   /**
-   * What stands in the way.
+   * What stands in the way, requirement by requirement.
    *
-   * @return for example {@code no parts for heater: fuse.voltage blocks; …}
+   * @return for example {@code no parts for heater: fuse.voltage blocks; of 8 candidates do not
+   *     meet fuse.voltage: 8, alone FAIL …}
    */
   @Override
   public String toString() {
-    String note = nearest == null || nearest.note().isEmpty() ? "" : " (" + nearest.note() + ")";
-    String miss = nearest == null ? "" : "; nearest: " + nearest + note;
-    return "no parts for "
-        + circuit.name()
-        + ": "
-        + code
-        + " blocks"
-        + miss
-        + "; ruled out by "
-        + ruledOut;
+    String blocks = "no parts for " + circuit.name() + ": " + code() + " blocks";
+    if (requirements.isEmpty()) {
+      return blocks;
+    }
+    return blocks
+        + "; of "
+        + candidates
+        + (candidates == 1 ? " candidate" : " candidates")
+        + " do not meet "
+        + String.join("; ", requirements.stream().map(RuledOut::toString).toList());
   }
 }

@@ -88,11 +88,21 @@ record CircuitAssembly(
       checks.add(of.in(supply, lowestFaultCheck(supply)));
     }
     checks.addAll(selectivity);
-    checks.addAll(disconnect(circuit(), of.numbers().highestV()));
+    checks.addAll(whateverTheParts(circuit(), of.numbers().highestV()));
     return checks;
   }
 
-  static List<Check> disconnect(Circuit circuit, double highestV) {
+  /** What holds or fails whatever the parts are: service disconnect and bleed resistor. */
+  static List<Check> whateverTheParts(Circuit circuit, double highestV) {
+    List<Check> checks = new ArrayList<>(disconnect(circuit, highestV));
+    circuit
+        .bus()
+        .discharge(Kind.VOLTAGE.ofSi(highestV))
+        .ifPresent(bus -> checks.add(bus.check(DischargeRule.BLEED)));
+    return checks;
+  }
+
+  private static List<Check> disconnect(Circuit circuit, double highestV) {
     return circuit
         .serviceDisconnectVoltage()
         .map(

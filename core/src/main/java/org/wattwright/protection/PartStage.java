@@ -32,7 +32,8 @@ final class PartStage {
   }
 
   List<CableCase> cables() {
-    return CableCase.all(circuit, spec.cables(), spec.mostRuns(), highestV);
+    return CableCase.all(
+        circuit, spec.cables(), circuit.parallelRunsUpTo().orElse(spec.mostRuns()), highestV);
   }
 
   List<FuseCase> fuses() {

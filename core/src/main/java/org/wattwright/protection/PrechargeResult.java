@@ -172,6 +172,11 @@ public final class PrechargeResult {
     return resistor.hasTolerance() ? check : check.note("resistor at its nominal value");
   }
 
+  /** A check whose value goes with the capacitance. */
+  private CheckBuilder byCapacitance(String code, String what, Source source) {
+    return check(code, what, source).estimated(precharge.estimatesOfCapacitance());
+  }
+
   private Check completes() {
     CheckBuilder check =
         check("completes", "final voltage of the bus against closing voltage", CIRCUIT);
@@ -179,7 +184,7 @@ public final class PrechargeResult {
     Figure target = Figure.ofSi(targetV, VOLT);
     Figure end = Figure.of(slowest.finalVoltage(), VOLT);
     if (!slowest.completes()) {
-      check.note("never completes: a load keeps the bus down");
+      check.note("never completes: a load keeps the bus down at " + end + " of " + target);
       // The target itself is only approached, which is no margin but no way to close either.
       return check.holds(false);
     }
@@ -188,7 +193,8 @@ public final class PrechargeResult {
 
   private Check time(double wantedS) {
     CheckBuilder check =
-        check("time", "slowest pre-charge against wanted time", Source.requirement("wanted time"));
+        byCapacitance(
+            "time", "slowest pre-charge against wanted time", Source.requirement("wanted time"));
     if (!precharge.missing().isEmpty()) {
       return check.notChecked(missing());
     }
@@ -206,7 +212,8 @@ public final class PrechargeResult {
 
   private Check pulseEnergy() {
     CheckBuilder check =
-        check("pulse-energy", "energy of a shot against pulse energy", partSource()).safety();
+        byCapacitance("pulse-energy", "energy of a shot against pulse energy", partSource())
+            .safety();
     return against(check, energyJ(), resistor.pulseJ(), "resistor.pulseEnergy", JOULE);
   }
 
@@ -216,7 +223,7 @@ public final class PrechargeResult {
 
   private Check meanPowerCheck() {
     CheckBuilder check =
-        check("mean-power", "mean power against continuous power", partSource()).safety();
+        byCapacitance("mean-power", "mean power against continuous power", partSource()).safety();
     Double periodS = precharge.timing().periodS();
     if (periodS == null) {
       return check.notChecked(missing("precharge.repeats"));
@@ -272,7 +279,7 @@ public final class PrechargeResult {
   }
 
   private Check timeOutCheck() {
-    CheckBuilder check = check("time-out", "time-out against slowest pre-charge", CIRCUIT);
+    CheckBuilder check = byCapacitance("time-out", "time-out against slowest pre-charge", CIRCUIT);
     Double timeOutS = precharge.timing().timeOutS();
     if (timeOutS == null || !precharge.missing().isEmpty()) {
       return check.notChecked(timeOutS == null ? missing("precharge.timeOut") : missing());

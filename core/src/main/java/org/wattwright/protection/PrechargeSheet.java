@@ -59,6 +59,12 @@ final class PrechargeSheet {
   private void inputs() {
     step("U", "highest voltage of the pack").gives(supply);
     step("C", "capacitance of the bus").gives(bus);
+    if (precharge.capacitanceTolerance() > 0) {
+      step("c", "by which share it may be more or less")
+          .basis(precharge.givenTolerance().basis())
+          .source(precharge.givenTolerance().source())
+          .gives(Figure.share(precharge.capacitanceTolerance()));
+    }
     step("R", "resistor " + resistor.name()).source(Source.dataSheet(resistor.name())).gives(ohms);
     step("R_s", "resistance of the supply, 0 Ω if not stated").gives(supplyOhms);
     PrechargeKernel.Load load = precharge.load();
