@@ -70,6 +70,21 @@ record CircuitAssembly(
     return of.lowestFault(supply, nearerOhm + cable.loopOhm());
   }
 
+  /**
+   * Lowest fault at its far end; of several supplies the lowest; empty if the source is limited.
+   */
+  Optional<Double> lowestFaultA() {
+    return of.supplies().stream()
+        .map(supply -> lowestFault(supply).prospectiveA())
+        .min(Double::compare);
+  }
+
+  double clearingS(double currentA) {
+    return of.kernel()
+        .clearingS(
+            currentA, rules(), CircuitCase.lineOf(fuseInCharge), CircuitCase.lineOf(contactor));
+  }
+
   /** Every check; where the cable fails by itself, only those of the parts. */
   List<Check> checks() {
     List<Check> checks = new ArrayList<>(cable.line().checks());
