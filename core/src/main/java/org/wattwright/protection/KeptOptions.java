@@ -7,36 +7,36 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** The choices so far that may be part of a cheapest tree. */
-interface KeptOptions {
+abstract class KeptOptions {
   /** Whether a choice is not needed, whatever resistance it allows. */
-  boolean isSettled(PartsOption bound);
+  abstract boolean isSettled(PartsOption bound);
 
-  void add(PartsOption option);
+  abstract void add(PartsOption option);
 
-  List<PartsOption> options();
+  abstract List<PartsOption> options();
 
   /** Of a circuit alone only the cheapest counts. */
-  final class Cheapest implements KeptOptions {
+  static final class Cheapest extends KeptOptions {
     private @Nullable PartsOption cheapest;
 
     @Override
-    public boolean isSettled(PartsOption bound) {
+    boolean isSettled(PartsOption bound) {
       return cheapest != null && PartsOption.CHEAPEST_FIRST.compare(cheapest, bound) <= 0;
     }
 
     @Override
-    public void add(PartsOption option) {
+    void add(PartsOption option) {
       cheapest = option;
     }
 
     @Override
-    public List<PartsOption> options() {
+    List<PartsOption> options() {
       return cheapest == null ? List.of() : List.of(cheapest);
     }
   }
 
   /** In a tree those count that no other one of the same fuse beats in every respect. */
-  final class Undominated implements KeptOptions {
+  static final class Undominated extends KeptOptions {
     private final Map<Integer, List<PartsOption>> byFuse = new TreeMap<>();
 
     private List<PartsOption> like(PartsOption option) {
@@ -44,12 +44,12 @@ interface KeptOptions {
     }
 
     @Override
-    public boolean isSettled(PartsOption bound) {
+    boolean isSettled(PartsOption bound) {
       return like(bound).stream().anyMatch(each -> each.dominates(bound));
     }
 
     @Override
-    public void add(PartsOption option) {
+    void add(PartsOption option) {
       List<PartsOption> like = like(option);
       if (like.stream().noneMatch(each -> each.dominates(option))) {
         like.removeIf(option::dominates);
@@ -58,7 +58,7 @@ interface KeptOptions {
     }
 
     @Override
-    public List<PartsOption> options() {
+    List<PartsOption> options() {
       return byFuse.values().stream().flatMap(List::stream).toList();
     }
   }
