@@ -21,10 +21,13 @@ public final class BlockedCircuit {
           each -> each.smallestRelaxation().map(RuledOut::excess).orElse(Double.POSITIVE_INFINITY));
 
   private final Circuit circuit;
-  private final int candidates;
+  private final Candidates candidates;
   private final List<RuledOut> requirements;
 
-  BlockedCircuit(Circuit circuit, int candidates, List<RuledOut> requirements) {
+  /** What kind of candidates were judged, in the plural, and how many. */
+  record Candidates(String kind, int count) {}
+
+  BlockedCircuit(Circuit circuit, Candidates candidates, List<RuledOut> requirements) {
     this.circuit = circuit;
     this.candidates = candidates;
     this.requirements = List.copyOf(requirements);
@@ -43,13 +46,13 @@ public final class BlockedCircuit {
    * Code of the blocking check: the one that the nearest miss breaks alone; else the one that rules
    * out most.
    *
-   * @return such as {@code fuse.voltage}
+   * @return such as {@code fuse.voltage}, or {@code no fuses to choose from}
    */
   public String code() {
     return nearestAlone()
         .or(() -> requirements.stream().findFirst())
         .map(RuledOut::code)
-        .orElse("catalogue without a part of this kind");
+        .orElse("no " + candidates.kind() + " to choose from");
   }
 
   private Optional<RuledOut> nearestAlone() {
@@ -64,7 +67,7 @@ public final class BlockedCircuit {
    * @return 0 if the catalogue has none
    */
   public int candidates() {
-    return candidates;
+    return candidates.count();
   }
 
   /**
@@ -100,20 +103,22 @@ public final class BlockedCircuit {
   /**
    * What stands in the way, requirement by requirement.
    *
-   * @return for example {@code no parts for heater: fuse.voltage blocks; of 8 candidates do not
-   *     meet fuse.voltage: 8, alone FAIL …}
+   * @return for example {@code no parts for heater: fuse.voltage blocks; 8 fuses, ruled out by
+   *     fuse.voltage: 8, alone FAIL …}
    */
   @Override
   public String toString() {
-    String blocks = "no parts for " + circuit.name() + ": " + code() + " blocks";
+    String none = "no parts for " + circuit.name() + ": " + code();
     if (requirements.isEmpty()) {
-      return blocks;
+      return none;
     }
-    return blocks
-        + "; of "
-        + candidates
-        + (candidates == 1 ? " candidate" : " candidates")
-        + " do not meet "
-        + String.join("; ", requirements.stream().map(RuledOut::toString).toList());
+    String by = String.join("; ", requirements.stream().map(RuledOut::toString).toList());
+    return none
+        + " blocks; "
+        + candidates.count()
+        + " "
+        + candidates.kind()
+        + ", ruled out by "
+        + by;
   }
 }

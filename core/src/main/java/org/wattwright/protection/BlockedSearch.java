@@ -31,23 +31,37 @@ final class BlockedSearch {
     Circuit circuit = of.circuit();
     List<Check> always = CircuitAssembly.whateverTheParts(circuit, of.numbers().highestV());
     if (Verdict.of(always) == Verdict.FAILS) {
-      return BlockedTally.of(circuit, List.of(always));
+      return BlockedTally.of(circuit, "choices", List.of(always));
     }
-    BlockedCircuit byCable =
-        byPart(circuit, true, of.cables().stream().map(c -> c.line().checks()).toList());
-    if (byCable != null) {
-      return byCable;
+    BlockedCircuit byPart = blockedByPart(of);
+    return byPart != null ? byPart : byCombination(index);
+  }
+
+  /** The kind of part of which none serves by itself; null if each has some. */
+  private @Nullable BlockedCircuit blockedByPart(CircuitCase of) {
+    Circuit circuit = of.circuit();
+    List<List<Check>> cables = of.cables().stream().map(c -> c.line().checks()).toList();
+    if (of.cables().stream().noneMatch(this::serves)) {
+      return BlockedTally.of(circuit, CircuitPart.Type.CABLE.plural(), cables);
     }
-    BlockedCircuit byFuse =
-        byPart(
-            circuit, circuit.isFused(), of.fuses().stream().map(BlockedSearch::withCurve).toList());
-    if (byFuse != null) {
-      return byFuse;
+    if (circuit.isFused() && of.fuses().stream().noneMatch(this::serves)) {
+      List<List<Check>> fuses = of.fuses().stream().map(BlockedSearch::withCurve).toList();
+      return BlockedTally.of(circuit, CircuitPart.Type.FUSE.plural(), fuses);
     }
-    BlockedCircuit bySwitch =
-        byPart(
-            circuit, circuit.isSwitched(), of.switches().stream().map(SwitchCase::checks).toList());
-    return bySwitch != null ? bySwitch : byCombination(index);
+    if (circuit.isSwitched()
+        && of.switches().stream().noneMatch(k -> k.verdict().isAllowed(provisionalToo))) {
+      List<List<Check>> switches = of.switches().stream().map(SwitchCase::checks).toList();
+      return BlockedTally.of(circuit, CircuitPart.Type.CONTACTOR.plural(), switches);
+    }
+    return null;
+  }
+
+  private boolean serves(CableCase cable) {
+    return cable.passes() || (provisionalToo && cable.isProvisional());
+  }
+
+  private boolean serves(FuseCase fuse) {
+    return fuse.verdict().isAllowed(provisionalToo) && fuse.line() != null;
   }
 
   private static List<Check> withCurve(FuseCase fuse) {
@@ -62,14 +76,8 @@ final class BlockedSearch {
     return checks;
   }
 
-  private @Nullable BlockedCircuit byPart(
-      Circuit circuit, boolean isNeeded, List<List<Check>> candidates) {
-    boolean found = candidates.stream().anyMatch(c -> Verdict.of(c).isAllowed(provisionalToo));
-    return !isNeeded || found ? null : BlockedTally.of(circuit, candidates);
-  }
-
   private @Nullable BlockedCircuit byCombination(int index) {
-    BlockedTally tally = new BlockedTally(tree.cases().get(index).circuit());
+    BlockedTally tally = new BlockedTally(tree.cases().get(index).circuit(), "combinations");
     for (int nearer : fusesNearer(index)) {
       for (PartsOption option : tree.search().everyOption(index, nearer)) {
         if (tree.search().judged(index, option, nearer) != null) {
@@ -100,7 +108,7 @@ final class BlockedSearch {
       for (int up = tree.parents()[index]; up >= 0 && fuses.isEmpty(); up = tree.parents()[up]) {
         for (int i = 0; i < tree.cases().get(up).fuses().size(); i++) {
           FuseCase fuse = tree.cases().get(up).fuses().get(i);
-          if (fuse.verdict().isAllowed(provisionalToo) && fuse.line() != null) {
+          if (serves(fuse)) {
             fuses.add(i);
           }
         }

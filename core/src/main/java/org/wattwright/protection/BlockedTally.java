@@ -17,6 +17,7 @@ final class BlockedTally {
       Comparator.comparingInt(RuledOut::count).reversed().thenComparing(RuledOut::code);
 
   private final Circuit circuit;
+  private final String kind;
   private final Map<String, Entry> entries = new TreeMap<>();
   private int candidates;
 
@@ -36,12 +37,18 @@ final class BlockedTally {
     }
   }
 
-  BlockedTally(Circuit circuit) {
+  /**
+   * A tally without candidates.
+   *
+   * @param kind of candidates, plural
+   */
+  BlockedTally(Circuit circuit, String kind) {
     this.circuit = circuit;
+    this.kind = kind;
   }
 
-  static BlockedCircuit of(Circuit circuit, List<List<Check>> candidates) {
-    BlockedTally tally = new BlockedTally(circuit);
+  static BlockedCircuit of(Circuit circuit, String kind, List<List<Check>> candidates) {
+    BlockedTally tally = new BlockedTally(circuit, kind);
     candidates.forEach(tally::add);
     return tally.blocked();
   }
@@ -89,6 +96,7 @@ final class BlockedTally {
           }
         });
     requirements.sort(MOST_FIRST);
-    return new BlockedCircuit(circuit, candidates, requirements);
+    return new BlockedCircuit(
+        circuit, new BlockedCircuit.Candidates(kind, candidates), requirements);
   }
 }

@@ -22,7 +22,7 @@ final class BlockedTree {
 
   BlockedCircuit blocked() {
     int last = firstTooMany();
-    BlockedTally tally = new BlockedTally(tree.cases().get(last).circuit());
+    BlockedTally tally = new BlockedTally(tree.cases().get(last).circuit(), "combinations");
     int fused = nearestFused(last);
     for (int fuse : fuses(fused)) {
       Optional<PartsOption[]> nearer =

@@ -414,8 +414,12 @@ public final class Circuit implements Serializable {
    */
   @Override
   public String toString() {
-    String current = continuousCurrent().map(a -> ", " + a).orElse("");
-    String far = length().map(m -> ", " + m).orElse("");
-    return name + ": " + role + current + far;
+    return text(name, role, load, route.outM());
+  }
+
+  static String text(String name, CircuitRole role, CircuitLoad load, @Nullable Double outM) {
+    Double heatingA = load.heatingA();
+    String current = heatingA == null ? "" : ", " + Kind.CURRENT.ofSi(heatingA);
+    return name + ": " + role + current + (outM == null ? "" : ", " + Kind.LENGTH.ofSi(outM));
   }
 }

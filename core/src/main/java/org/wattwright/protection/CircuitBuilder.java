@@ -232,7 +232,7 @@ public final class CircuitBuilder {
     if (role != CircuitRole.DCDC_OUTPUT && role != CircuitRole.LOW_VOLTAGE_FEED) {
       throw InvalidInputException.of(
           field("wiring") + " of " + name,
-          "with a conductor back: only low voltage returns through the body",
+          "a pair: only low voltage returns through the body",
           Wiring.CHASSIS_RETURN.toString());
     }
     Require.quantity(field("bodyResistance"), most.value(), OHM).nonNegative();
@@ -525,5 +525,15 @@ public final class CircuitBuilder {
    */
   public Circuit build() {
     return Circuit.from(this);
+  }
+
+  /**
+   * What has been told so far.
+   *
+   * @return name, role, current and length, as those of the circuit
+   */
+  @Override
+  public String toString() {
+    return Circuit.text(name, role, load(), outM);
   }
 }

@@ -89,8 +89,9 @@ final class CircuitFaultSheet {
             lowestA ->
                 sheet
                     .step("t_clear", "longest time in which the lowest fault is cleared")
-                    .formula("t(I_min)")
+                    .formula("min(t_fuse(I_min) + 1.5·τ; t_trip)")
                     .with("I_min", lowestA, AMPERE)
+                    .with("1.5·τ", parts.of().numbers().riseS(), SECOND)
                     .source(CURVES)
                     .gives(Figure.of(Kind.TIME.ofSi(parts.clearingS(lowestA)), SECOND)));
   }

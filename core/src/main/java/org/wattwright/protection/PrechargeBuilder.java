@@ -93,8 +93,8 @@ public final class PrechargeBuilder {
    * @throws org.wattwright.units.InvalidInputException if outside its range
    */
   public PrechargeBuilder capacitanceTolerance(Given<Double> share) {
+    capacitanceTolerance = Objects.requireNonNull(share, "capacitanceTolerance");
     Require.between("Precharge.capacitanceTolerance", share.value(), 0, 0.5);
-    capacitanceTolerance = share;
     return this;
   }
 

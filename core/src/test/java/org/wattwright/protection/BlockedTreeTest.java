@@ -54,7 +54,10 @@ class BlockedTreeTest {
     assertThat(relaxation.code()).isEqualTo("fuse.selectivity");
     assertThat(blocked.smallestRelaxation()).contains(relaxation);
     assertThat(design.whyNone())
-        .startsWith("no parts for branch: fuse.selectivity blocks; of ")
+        .startsWith(
+            "no parts for branch: fuse.selectivity blocks; "
+                + blocked.candidates()
+                + " combinations, ruled out by ")
         .contains("fuse.selectivity: " + selectivity.count() + ", alone FAIL fuse.selectivity");
   }
 
@@ -113,7 +116,7 @@ class BlockedTreeTest {
             .note("why")
             .holds(false);
     BlockedCircuit blocked =
-        BlockedTally.of(TRACTION, List.of(List.of(one, again), List.of(one, other)));
+        BlockedTally.of(TRACTION, "fuses", List.of(List.of(one, again), List.of(one, other)));
     assertThat(blocked.candidates()).isEqualTo(2);
     assertThat(blocked.ruledOut()).containsEntry("a.limit", 2).containsEntry("b.limit", 1);
     assertThat(requirement(blocked, "a.limit").smallestRelaxation()).contains(one);
@@ -123,7 +126,7 @@ class BlockedTreeTest {
         .extracting(RuledOut::code)
         .containsExactly("a.limit", "b.limit");
     assertThat(blocked.toString())
-        .startsWith("no parts for traction: a.limit blocks; of 2 candidates do not meet a.limit: 2")
+        .startsWith("no parts for traction: a.limit blocks; 2 fuses, ruled out by a.limit: 2")
         .endsWith("b.limit: 1, with others FAIL b.limit: second (why)");
   }
 
@@ -132,8 +135,26 @@ class BlockedTreeTest {
     BlockedCircuit blocked =
         CircuitParts.designer(List.of(TRACTION)).fuses(List.of()).run().blocked().orElseThrow();
     assertThat(blocked.candidates()).isZero();
-    assertThat(blocked.code()).isEqualTo("catalogue without a part of this kind");
+    assertThat(blocked.code()).isEqualTo("no fuses to choose from");
     assertThat(blocked.smallestRelaxation()).isEmpty();
+  }
+
+  @Test
+  void saysThatNoFuseHasACurve() {
+    Fuse bare = Fuse.of("F", amperes(160)).build();
+    CircuitDesign design =
+        CircuitParts.designer(List.of(TRACTION)).fuses(List.of(bare)).allowProvisional().run();
+    BlockedCircuit blocked = design.blocked().orElseThrow();
+    assertThat(blocked.ruledOut()).containsEntry("fuse.curve", 1);
+    assertThat(design.whyNone())
+        .contains("; 1 fuses, ruled out by ")
+        .contains("traction: 1 of 1 fuses not looked at: ");
+  }
+
+  @Test
+  void saysThatThereAreNoContactors() {
+    CircuitDesign design = CircuitParts.designer(List.of(TRACTION)).contactors(List.of()).run();
+    assertThat(design.whyNone()).isEqualTo("no parts for traction: no contactors to choose from");
   }
 
   static Stream<Generator> cases() {
