@@ -157,8 +157,7 @@ class BlockedTreeTest {
             List.of(List.of(over("a.limit", 150)), List.of(over("a.limit", 140)), List.of(least)));
     assertThat(blocked.code()).isEqualTo("b.limit");
     assertThat(blocked.smallestRelaxation()).contains(least);
-    assertThat(requirement(blocked, "a.limit").smallestRelaxation())
-        .contains(over("a.limit", 140));
+    assertThat(requirement(blocked, "a.limit").smallestRelaxation()).contains(over("a.limit", 140));
   }
 
   @Test

@@ -179,6 +179,23 @@ class CircuitSheetsTest {
         .isCloseTo(actual(designed, "protection.fed-backwards", Kind.JOULE_INTEGRAL), within(1e-6));
   }
 
+  /** The current rises by L/R first: the fuse's own time of that very fault is no longer. */
+  @Test
+  void countsTheRiseInTheClearingTime() {
+    DesignedCircuit traction = precharged();
+    double lowestA = Kind.CURRENT.siValueOf(traction.lowestFault().orElseThrow());
+    FaultCurrent fault =
+        FaultCurrent.of(
+            org.wattwright.units.Measures.volts(280),
+            ohms(280 / lowestA),
+            org.wattwright.units.Measures.microhenries(20));
+    Clearing clearing =
+        traction.fuse().orElseThrow().clearing(fault, org.wattwright.units.Measures.volts(403.2));
+    assertThat(clearing).isInstanceOf(Clearing.Cleared.class);
+    assertThat(Kind.TIME.siValueOf(traction.clearingTime().orElseThrow()))
+        .isGreaterThanOrEqualTo(Kind.TIME.siValueOf(((Clearing.Cleared) clearing).time()));
+  }
+
   @Test
   void joinsThePartsInOneSheet() {
     DesignedCircuit traction = precharged();
