@@ -38,7 +38,7 @@ final class CircuitCriteria {
     double atK = Double.isInfinite(conductorK) ? of.cable().data().limitK() : conductorK;
     ConductorRun run = duty.run(of.candidate());
     double ohm = run.cableOhm(atK) + run.highJointsOhm();
-    double dropV = duty.dropCurrentA() * ohm;
+    double dropV = duty.wiring().dropShare() * duty.dropCurrentA() * ohm;
     recordDrop(run, atK, ohm, dropV);
     Source source = Source.requirement("voltage drop");
     Finding.Terms terms = new Finding.Terms(VOLT, false, run.basis(), source);
@@ -51,18 +51,30 @@ final class CircuitCriteria {
     }
     recordResistance(run, atK, ohm);
     recorder
-        .step("ΔU", "voltage drop")
-        .formula("I·R")
+        .step("ΔU", isThreePhase() ? "voltage drop between two phases" : "voltage drop")
+        .formula(isThreePhase() ? "√3/2·I·R" : "I·R")
         .with("I", duty.dropCurrentA(), AMPERE)
         .with("R", ohm, OHM)
         .basis(run.basis())
         .gives(dropV, VOLT);
   }
 
+  private boolean isThreePhase() {
+    return duty.wiring() == Wiring.THREE_PHASE;
+  }
+
+  private String loop() {
+    return switch (duty.wiring()) {
+      case PAIR -> "both polarities";
+      case THREE_PHASE -> "two phases";
+      case CHASSIS_RETURN -> "the way out";
+    };
+  }
+
   private void recordResistance(ConductorRun run, double atK, double ohm) {
     ConductorSize size = of.cable().size();
     recorder
-        .step("R", "resistance of both polarities at the conductor temperature, with all joints")
+        .step("R", "resistance of " + loop() + " at the conductor temperature, with all joints")
         .formula("(L_out + L_back)·R′₂₀·[1 + α·(θ_c − 20 °C)]/n + ΣR_j")
         .with("L_out", run.outM(), METRE)
         .with("L_back", run.backM(), METRE)

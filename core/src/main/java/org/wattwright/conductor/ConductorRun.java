@@ -31,7 +31,8 @@ import org.wattwright.units.Kind;
  * runs.
  *
  * <p>R = (L_out + L_back)·R′(θ)/n + ΣR_joints. Every joint carries the whole current. Direct
- * current. Immutable and thread-safe.
+ * current, or three phases in step without the skin effect ({@link Wiring}). Immutable and
+ * thread-safe.
  *
  * <pre>{@code
  * ConductorRun.of(cable, metres(4)).withJoints(List.of(lug, lug, lug, lug))
@@ -47,15 +48,28 @@ public final class ConductorRun implements Serializable {
   private final Cable cable;
   private final double outM;
   private final double backM;
+  private final Wiring wiring;
   private final int parallelRuns;
   private final List<Joint> joints;
 
   ConductorRun(Cable cable, double outM, double backM, int parallelRuns, List<Joint> joints) {
+    this(cable, new Lengths(outM, backM, Wiring.PAIR), parallelRuns, joints);
+  }
+
+  private ConductorRun(Cable cable, Lengths lengths, int parallelRuns, List<Joint> joints) {
     this.cable = cable;
-    this.outM = outM;
-    this.backM = backM;
+    this.outM = lengths.outM();
+    this.backM = lengths.backM();
+    this.wiring = lengths.wiring();
     this.parallelRuns = parallelRuns;
     this.joints = List.copyOf(joints);
+  }
+
+  /** Lengths of the loop: of three phases two of them. */
+  private record Lengths(double outM, double backM, Wiring wiring) {}
+
+  private Lengths lengths() {
+    return new Lengths(outM, backM, wiring);
   }
 
   /**
@@ -85,13 +99,30 @@ public final class ConductorRun implements Serializable {
   }
 
   /**
+   * The same run with another number of conductors: of three phases each as long as the way out;
+   * with a return through the body none back.
+   *
+   * @param value how the current comes back
+   * @return the run
+   */
+  public ConductorRun wired(Wiring value) {
+    Lengths lengths =
+        switch (value) {
+          case PAIR -> new Lengths(outM, backM, value);
+          case THREE_PHASE -> new Lengths(outM, outM, value);
+          case CHASSIS_RETURN -> new Lengths(outM, 0, value);
+        };
+    return new ConductorRun(cable, lengths, parallelRuns, joints);
+  }
+
+  /**
    * The same run with its joints.
    *
-   * @param all of both polarities; each carries the whole current
+   * @param all of both polarities, or of two of three phases; each carries the whole current
    * @return the run
    */
   public ConductorRun withJoints(List<Joint> all) {
-    return new ConductorRun(cable, outM, backM, parallelRuns, all);
+    return new ConductorRun(cable, lengths(), parallelRuns, all);
   }
 
   /**
@@ -103,7 +134,7 @@ public final class ConductorRun implements Serializable {
    */
   public ConductorRun inParallel(int count) {
     int runs = Require.count("ConductorRun.parallelRuns", count, 1, 8);
-    return new ConductorRun(cable, outM, backM, runs, joints);
+    return new ConductorRun(cable, lengths(), runs, joints);
   }
 
   /**
@@ -125,25 +156,39 @@ public final class ConductorRun implements Serializable {
   }
 
   /**
+   * How many conductors it has.
+   *
+   * @return a pair unless told
+   */
+  public Wiring wiring() {
+    return wiring;
+  }
+
+  /**
    * The joints.
    *
-   * @return of both polarities
+   * @return of both polarities, or of two of three phases
    */
   public List<Joint> joints() {
     return joints;
   }
 
   /**
-   * Length of cable to cut: out and back, all parallel runs.
+   * Length of cable to cut: out and back, or three phases, all parallel runs.
    *
    * @return in m
    */
   public Quantity<Length> cableLength() {
-    return METRE.of((outM + backM) * parallelRuns);
+    return METRE.of(metalM());
+  }
+
+  private double metalM() {
+    return wiring.loopsOfMetal() * (outM + backM) * parallelRuns;
   }
 
   /**
-   * Resistance of the loop: cables and joints, typical contact resistances.
+   * Resistance of the loop, of three phases between two of them: cables and joints, typical contact
+   * resistances.
    *
    * @param conductor conductor temperature, −100 °C to 400 °C
    * @return in Ω
@@ -154,7 +199,8 @@ public final class ConductorRun implements Serializable {
   }
 
   /**
-   * Voltage lost between source and load: ΔU = I·R.
+   * Voltage lost between source and load: ΔU = I·R; of three phases between two of them, ΔU =
+   * √3/2·I·R, R of two phases.
    *
    * @param current of the whole circuit, ≥ 0 A
    * @param conductor conductor temperature, −100 °C to 400 °C
@@ -164,11 +210,11 @@ public final class ConductorRun implements Serializable {
   public Quantity<ElectricPotential> dropAt(
       Quantity<ElectricCurrent> current, Quantity<Temperature> conductor) {
     double ohm = cableOhm(conductorK(conductor)) + typicalJointsOhm();
-    return Kind.VOLTAGE.ofSi(currentA(current) * ohm);
+    return Kind.VOLTAGE.ofSi(wiring.dropShare() * currentA(current) * ohm);
   }
 
   /**
-   * Power lost in the loop: P = I²·R.
+   * Power lost in all conductors: P = I²·R; of three phases P = 3/2·I²·R, R of two phases.
    *
    * @param current of the whole circuit, ≥ 0 A
    * @param conductor conductor temperature, −100 °C to 400 °C
@@ -179,7 +225,7 @@ public final class ConductorRun implements Serializable {
       Quantity<ElectricCurrent> current, Quantity<Temperature> conductor) {
     double currentA = currentA(current);
     double ohm = cableOhm(conductorK(conductor)) + typicalJointsOhm();
-    return WATT.of(currentA * currentA * ohm);
+    return WATT.of(wiring.loopsOfMetal() * currentA * currentA * ohm);
   }
 
   /**
@@ -232,8 +278,7 @@ public final class ConductorRun implements Serializable {
   public Optional<Quantity<Mass>> mass() {
     return cable
         .massPerLength()
-        .map(
-            m -> Kind.MASS.ofSi(Kind.MASS_PER_LENGTH.siValueOf(m) * (outM + backM) * parallelRuns));
+        .map(m -> Kind.MASS.ofSi(Kind.MASS_PER_LENGTH.siValueOf(m) * metalM()));
   }
 
   /**
@@ -294,13 +339,14 @@ public final class ConductorRun implements Serializable {
         && cable.equals(that.cable)
         && outM == that.outM
         && backM == that.backM
+        && wiring == that.wiring
         && parallelRuns == that.parallelRuns
         && joints.equals(that.joints);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(cable, outM, backM, parallelRuns);
+    return Objects.hash(cable, outM, backM, wiring, parallelRuns);
   }
 
   /**
@@ -313,12 +359,17 @@ public final class ConductorRun implements Serializable {
     String runs = parallelRuns == 1 ? "" : parallelRuns + " x ";
     return String.format(
         Locale.ROOT,
-        "%s%s %s, %s out, %s back, %d joints",
+        "%s%s %s, %s, %d joints",
         runs,
         cable.size().name(),
         cable.name(),
-        METRE.of(outM),
-        METRE.of(backM),
+        way(),
         joints.size());
+  }
+
+  private String way() {
+    return wiring == Wiring.PAIR
+        ? METRE.of(outM) + " out, " + METRE.of(backM) + " back"
+        : wiring + " of " + METRE.of(outM);
   }
 }

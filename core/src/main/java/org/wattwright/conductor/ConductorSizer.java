@@ -17,6 +17,7 @@ import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
+import org.wattwright.check.Worksheet;
 import org.wattwright.internal.MissingFields;
 import org.wattwright.internal.Require;
 import org.wattwright.profile.Profile;
@@ -122,6 +123,17 @@ public final class ConductorSizer {
     double outM = Require.quantity("ConductorSizer.out", out, METRE).positive();
     double backM = Require.quantity("ConductorSizer.back", back, METRE).nonNegative();
     return with(duty.withLengths(outM, backM));
+  }
+
+  /**
+   * How many conductors the circuit has; a pair unless told.
+   *
+   * @param value of three phases the joints are those of two of them, and the voltage lost is that
+   *     between two of them
+   * @return a new sizer
+   */
+  public ConductorSizer wiring(Wiring value) {
+    return with(duty.withWiring(Objects.requireNonNull(value, "wiring")));
   }
 
   /**
@@ -269,6 +281,24 @@ public final class ConductorSizer {
    * @throws InvalidInputException if a required input is missing; the message lists all of them
    */
   public SizingResult run() {
+    return search().run(isProvisionalAllowed);
+  }
+
+  /**
+   * The working of one candidate, whether it serves or not, and whether it is in the catalogue or
+   * not.
+   *
+   * @param cable the cable
+   * @param parallelRuns 1 to 8 for each conductor
+   * @return the steps of the kernel that judges it
+   * @throws InvalidInputException if a required input is missing or the number is outside its range
+   */
+  public Worksheet worksheetOf(Cable cable, int parallelRuns) {
+    int runs = Require.count("ConductorSizer.parallelRuns", parallelRuns, 1, 8);
+    return search().worksheet(new Candidate(Objects.requireNonNull(cable, "cable"), runs));
+  }
+
+  private SizingSearch search() {
     MissingFields missing =
         new MissingFields("ConductorSizer")
             .field("installation", duty.installation())
@@ -279,8 +309,7 @@ public final class ConductorSizer {
       missing.field("length", duty.lengthM());
     }
     missing.rejectIfAny();
-    return new SizingSearch(duty, present(duty.installation()), candidates())
-        .run(isProvisionalAllowed);
+    return new SizingSearch(duty, present(duty.installation()), candidates());
   }
 
   private List<Candidate> candidates() {

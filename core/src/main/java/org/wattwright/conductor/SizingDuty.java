@@ -22,12 +22,27 @@ record SizingDuty(
     @Nullable Double areaM2,
     @Nullable Double voltageV,
     @Nullable AmpacityMethod method,
-    double unbalance) {
+    double unbalance,
+    Wiring wiring) {
 
   static final SizingDuty NOTHING =
       new SizingDuty(
-          null, null, null, null, null, List.of(), null, null, null, null, null, null, null, null,
-          0.1);
+          null,
+          null,
+          null,
+          null,
+          null,
+          List.of(),
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          0.1,
+          Wiring.PAIR);
 
   /** Highest temperature that a terminal allows: the circuit's limit and those of the joints. */
   @Nullable Double lowestTerminalK() {
@@ -64,7 +79,7 @@ record SizingDuty(
   ConductorRun run(Candidate candidate) {
     double outM = lengthM == null ? 1 : lengthM;
     double backM = returnM == null ? outM : returnM;
-    return new ConductorRun(candidate.cable(), outM, backM, candidate.runs(), joints);
+    return new ConductorRun(candidate.cable(), outM, backM, candidate.runs(), joints).wired(wiring);
   }
 
   SizingDuty withInstallation(Installation value) {
@@ -83,7 +98,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withContinuousA(double value) {
@@ -102,7 +118,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withProfile(Profile<ElectricCurrent> value) {
@@ -121,7 +138,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withLengths(double out, @Nullable Double back) {
@@ -140,7 +158,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withJoints(List<Joint> value) {
@@ -159,7 +178,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withDrop(double valueV, @Nullable Double atA) {
@@ -178,7 +198,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withFault(FaultDuty value) {
@@ -197,7 +218,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withTerminalK(double value) {
@@ -216,7 +238,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withBendM(double value) {
@@ -235,7 +258,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withAreaM2(double value) {
@@ -254,7 +278,8 @@ record SizingDuty(
         value,
         voltageV,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withVoltageV(double value) {
@@ -273,7 +298,8 @@ record SizingDuty(
         areaM2,
         value,
         method,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withMethod(AmpacityMethod value) {
@@ -292,7 +318,8 @@ record SizingDuty(
         areaM2,
         voltageV,
         value,
-        unbalance);
+        unbalance,
+        wiring);
   }
 
   SizingDuty withUnbalance(double value) {
@@ -311,6 +338,27 @@ record SizingDuty(
         areaM2,
         voltageV,
         method,
+        value,
+        wiring);
+  }
+
+  SizingDuty withWiring(Wiring value) {
+    return new SizingDuty(
+        installation,
+        continuousA,
+        profile,
+        lengthM,
+        returnM,
+        joints,
+        dropV,
+        dropA,
+        fault,
+        terminalK,
+        bendM,
+        areaM2,
+        voltageV,
+        method,
+        unbalance,
         value);
   }
 }

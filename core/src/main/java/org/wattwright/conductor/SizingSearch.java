@@ -57,8 +57,12 @@ final class SizingSearch {
 
   /** The chosen candidate again, this time with its working. */
   Worksheet worksheet(SizingLine chosen) {
-    Worksheet.Recording recording = Worksheet.record("Conductor " + chosen.label());
-    CandidateKernel.evaluate(duty, installation, chosen.candidate(), recording);
+    return worksheet(chosen.candidate());
+  }
+
+  Worksheet worksheet(Candidate candidate) {
+    Worksheet.Recording recording = Worksheet.record("Conductor " + candidate.label());
+    CandidateKernel.evaluate(duty, installation, candidate, recording);
     return recording.toWorksheet();
   }
 

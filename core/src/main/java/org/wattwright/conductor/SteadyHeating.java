@@ -29,7 +29,7 @@ import org.wattwright.units.Kind;
  */
 public final class SteadyHeating {
   /** Source of the balance, for worksheets. */
-  static final Source BALANCE =
+  public static final Source BALANCE =
       Source.literature(
           "S. W. Churchill, H. H. S. Chu, Int. J. Heat Mass Transfer 18 (1975) 1049",
           "with radiation; insulation to IEC 60287-2-1");

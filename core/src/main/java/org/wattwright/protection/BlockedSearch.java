@@ -1,13 +1,9 @@
 package org.wattwright.protection;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
-import org.wattwright.check.Outcome;
 
 /** Finds the circuit that stands in the way of a design, and why. */
 final class BlockedSearch {
@@ -26,32 +22,46 @@ final class BlockedSearch {
         return alone;
       }
     }
-    return blockedTogether();
+    return new BlockedTree(tree).blocked();
   }
 
   /** Why a circuit has no parts whatever the others are; null if it has some. */
   private @Nullable BlockedCircuit blockedAlone(int index) {
     CircuitCase of = tree.cases().get(index);
     Circuit circuit = of.circuit();
-    List<Check> disconnect = CircuitAssembly.disconnect(circuit, of.numbers().highestV());
-    if (Verdict.of(disconnect) == Verdict.FAILS) {
-      return blocked(circuit, List.of(disconnect));
+    List<Check> always = CircuitAssembly.whateverTheParts(circuit, of.numbers().highestV());
+    if (Verdict.of(always) == Verdict.FAILS) {
+      return BlockedTally.of(circuit, "choices", List.of(always));
     }
-    BlockedCircuit byCable =
-        byPart(circuit, true, of.cables().stream().map(c -> c.line().checks()).toList());
-    if (byCable != null) {
-      return byCable;
+    BlockedCircuit byPart = blockedByPart(of);
+    return byPart != null ? byPart : byCombination(index);
+  }
+
+  /** The kind of part of which none serves by itself; null if each has some. */
+  private @Nullable BlockedCircuit blockedByPart(CircuitCase of) {
+    Circuit circuit = of.circuit();
+    List<List<Check>> cables = of.cables().stream().map(c -> c.line().checks()).toList();
+    if (of.cables().stream().noneMatch(this::serves)) {
+      return BlockedTally.of(circuit, CircuitPart.Type.CABLE.plural(), cables);
     }
-    BlockedCircuit byFuse =
-        byPart(
-            circuit, circuit.isFused(), of.fuses().stream().map(BlockedSearch::withCurve).toList());
-    if (byFuse != null) {
-      return byFuse;
+    if (circuit.isFused() && of.fuses().stream().noneMatch(this::serves)) {
+      List<List<Check>> fuses = of.fuses().stream().map(BlockedSearch::withCurve).toList();
+      return BlockedTally.of(circuit, CircuitPart.Type.FUSE.plural(), fuses);
     }
-    BlockedCircuit bySwitch =
-        byPart(
-            circuit, circuit.isSwitched(), of.switches().stream().map(SwitchCase::checks).toList());
-    return bySwitch != null ? bySwitch : byCombination(index);
+    if (circuit.isSwitched()
+        && of.switches().stream().noneMatch(k -> k.verdict().isAllowed(provisionalToo))) {
+      List<List<Check>> switches = of.switches().stream().map(SwitchCase::checks).toList();
+      return BlockedTally.of(circuit, CircuitPart.Type.CONTACTOR.plural(), switches);
+    }
+    return null;
+  }
+
+  private boolean serves(CableCase cable) {
+    return cable.passes() || (provisionalToo && cable.isProvisional());
+  }
+
+  private boolean serves(FuseCase fuse) {
+    return fuse.verdict().isAllowed(provisionalToo) && fuse.line() != null;
   }
 
   private static List<Check> withCurve(FuseCase fuse) {
@@ -66,23 +76,17 @@ final class BlockedSearch {
     return checks;
   }
 
-  private @Nullable BlockedCircuit byPart(
-      Circuit circuit, boolean isNeeded, List<List<Check>> candidates) {
-    boolean found = candidates.stream().anyMatch(c -> Verdict.of(c).isAllowed(provisionalToo));
-    return !isNeeded || found ? null : blocked(circuit, candidates);
-  }
-
   private @Nullable BlockedCircuit byCombination(int index) {
-    List<List<Check>> candidates = new ArrayList<>();
+    BlockedTally tally = new BlockedTally(tree.cases().get(index).circuit(), "combinations");
     for (int nearer : fusesNearer(index)) {
       for (PartsOption option : tree.search().everyOption(index, nearer)) {
         if (tree.search().judged(index, option, nearer) != null) {
           return null;
         }
-        candidates.add(alone(index, option, nearer).checks());
+        tally.add(alone(index, option, nearer).checks());
       }
     }
-    return blocked(tree.cases().get(index).circuit(), candidates);
+    return tally.blocked();
   }
 
   private CircuitAssembly alone(int index, PartsOption option, int nearer) {
@@ -104,88 +108,12 @@ final class BlockedSearch {
       for (int up = tree.parents()[index]; up >= 0 && fuses.isEmpty(); up = tree.parents()[up]) {
         for (int i = 0; i < tree.cases().get(up).fuses().size(); i++) {
           FuseCase fuse = tree.cases().get(up).fuses().get(i);
-          if (fuse.verdict().isAllowed(provisionalToo) && fuse.line() != null) {
+          if (serves(fuse)) {
             fuses.add(i);
           }
         }
       }
     }
     return fuses.isEmpty() ? List.of(PartsOption.NONE) : fuses;
-  }
-
-  /** Every circuit has parts of its own, but not with those nearer to the source. */
-  private BlockedCircuit blockedTogether() {
-    int[] parents = tree.parents();
-    for (int i = 0; i < parents.length; i++) {
-      if (parents[i] >= 0) {
-        CircuitChoices unselective = new WithoutSelectivity(tree.search());
-        boolean bySelectivity = new TreeSearch(parents, unselective).best().isPresent();
-        String code = bySelectivity ? "fuse.selectivity" : "protection.lowest-fault";
-        return new BlockedCircuit(tree.cases().get(firstBehind()).circuit(), code, Map.of(), null);
-      }
-    }
-    throw new IllegalStateException("circuits without a tree are blocked alone or not at all");
-  }
-
-  /** The first circuit with which the tree up to it can no longer be served. */
-  private int firstBehind() {
-    int[] parents = tree.parents();
-    for (int count = 1; count <= parents.length; count++) {
-      int[] first = Arrays.copyOf(parents, count);
-      if (new TreeSearch(first, tree.search()).best().isEmpty()) {
-        return count - 1;
-      }
-    }
-    return parents.length - 1;
-  }
-
-  private record WithoutSelectivity(CircuitChoices choices) implements CircuitChoices {
-    @Override
-    public List<PartsOption> options(int circuit, int fuseInCharge) {
-      return choices.options(circuit, fuseInCharge);
-    }
-
-    @Override
-    public boolean isSelective(int circuit, int fuseNearerToSource, int ownFuse) {
-      return true;
-    }
-  }
-
-  private BlockedCircuit blocked(Circuit circuit, List<List<Check>> candidates) {
-    Map<String, Integer> ruledOut = new TreeMap<>();
-    Check nearest = null;
-    for (List<Check> checks : candidates) {
-      List<Check> objections = objections(checks);
-      objections.forEach(check -> ruledOut.merge(check.code(), 1, Integer::sum));
-      if (objections.size() == 1 && isNearer(objections.get(0), nearest)) {
-        nearest = objections.get(0);
-      }
-    }
-    String code = nearest != null ? nearest.code() : mostOften(ruledOut);
-    return new BlockedCircuit(circuit, code, ruledOut, nearest);
-  }
-
-  private static boolean isNearer(Check check, @Nullable Check than) {
-    return than == null || excess(check) < excess(than);
-  }
-
-  private static double excess(Check check) {
-    return check.use().orElse(Double.POSITIVE_INFINITY);
-  }
-
-  private static List<Check> objections(List<Check> checks) {
-    List<Check> failing = checks.stream().filter(c -> c.outcome() == Outcome.FAIL).toList();
-    return failing.isEmpty()
-        ? checks.stream().filter(c -> c.outcome() == Outcome.NOT_CHECKED).toList()
-        : failing;
-  }
-
-  private static String mostOften(Map<String, Integer> ruledOut) {
-    String most = "";
-    for (Map.Entry<String, Integer> each : ruledOut.entrySet()) {
-      most =
-          most.isEmpty() || each.getValue() > ruledOut.getOrDefault(most, 0) ? each.getKey() : most;
-    }
-    return most.isEmpty() ? "catalogue without a part of this kind" : most;
   }
 }

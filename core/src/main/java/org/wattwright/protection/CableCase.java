@@ -49,11 +49,7 @@ final class CableCase {
   private CableCase(Circuit circuit, SizingLine line) {
     this.circuit = circuit;
     this.line = line;
-    this.run =
-        ConductorRun.of(line.cable(), Kind.LENGTH.ofSi(circuit.outM()))
-            .withReturnLength(Kind.LENGTH.ofSi(circuit.backM()))
-            .withJoints(circuit.joints())
-            .inParallel(line.parallelRuns());
+    this.run = circuit.route().run(line.cable(), line.parallelRuns());
     this.loopOhm =
         Kind.RESISTANCE.siValueOf(run.expectedResistanceAt(line.cable().temperatureLimit()).high());
     this.leastLoopOhm =

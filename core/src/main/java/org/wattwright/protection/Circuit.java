@@ -6,6 +6,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCapacitance;
 import javax.measure.quantity.ElectricCurrent;
@@ -13,9 +14,12 @@ import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Given;
+import org.wattwright.check.Source;
 import org.wattwright.conductor.ConductorSizer;
 import org.wattwright.conductor.Installation;
 import org.wattwright.conductor.Joint;
+import org.wattwright.conductor.Wiring;
 import org.wattwright.profile.Profile;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
@@ -39,84 +43,48 @@ import org.wattwright.units.Kind;
 public final class Circuit implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** Short-circuit limits of insulation hold up to here; IEC 60364-4-43, 434.5.2. */
-  static final double USUAL_CLEARING_S = 5;
+  /**
+   * How far the capacitance of a bus may lie from what is stated, where nothing else is known: 20
+   * %.
+   */
+  public static final Given<Double> USUAL_CAPACITANCE_TOLERANCE =
+      Given.estimated(
+          0.2, Source.commonPractice("bus capacitors are sold to ±5 % to ±20 % of their value"));
 
   private final String name;
   private final CircuitRole role;
-  private final @Nullable Circuit upstream;
-  private final @Nullable Double continuousA;
-  private final @Nullable Profile<ElectricCurrent> profile;
-  private final @Nullable Double operatingA;
-  private final @Nullable Double outM;
-  private final @Nullable Double backM;
-  private final @Nullable Installation installation;
-  private final @Nullable Double terminalK;
-  private final @Nullable Double dropV;
-  private final @Nullable Double bendM;
-  private final @Nullable Double areaM2;
-  private final List<Joint> joints;
-  private final boolean isFused;
-  private final boolean isSwitched;
-  private final boolean isPrecharged;
-  private final @Nullable Double disconnectV;
-  private final PrechargeWish precharge;
-  private final @Nullable CircuitSupply supply;
-  private final List<CircuitSupply> segments;
-  private final boolean isFedBackwards;
-  private final @Nullable OvercurrentTrip trip;
-  private final @Nullable Double capacitanceF;
-  private final @Nullable Double limitA;
-  private final @Nullable String limitedBy;
-  private final double clearingS;
+  private final CircuitFeed feed;
+  private final CircuitLoad load;
+  private final CircuitRoute route;
+  private final CircuitGuard guard;
 
   private Circuit(CircuitBuilder builder) {
     name = builder.name;
     role = builder.role;
-    upstream = builder.upstream;
-    continuousA = builder.continuousA;
-    profile = builder.profile;
-    operatingA = builder.operatingA;
-    outM = builder.outM;
-    backM = builder.backM;
-    installation = builder.installation;
-    terminalK = builder.terminalK;
-    dropV = builder.dropV;
-    bendM = builder.bendM;
-    areaM2 = builder.areaM2;
-    joints = builder.joints;
-    isFused = builder.isFused;
-    isSwitched = builder.isSwitched;
-    isPrecharged = builder.isPrecharged;
-    disconnectV = builder.disconnectV;
-    precharge = builder.precharge;
-    supply = builder.supply;
-    segments = builder.segments;
-    isFedBackwards = builder.isFedBackwards;
-    trip = builder.trip;
-    capacitanceF = builder.capacitanceF;
-    limitA = builder.limitA;
-    limitedBy = builder.limitedBy;
-    clearingS = builder.clearingS;
+    feed = builder.feed();
+    load = builder.load();
+    route = builder.route();
+    guard = builder.guard();
   }
 
   static Circuit from(CircuitBuilder builder) {
     Circuit circuit = new Circuit(builder);
-    if (circuit.operatingA != null) {
-      circuit.requireAbove(
-          "highestOperatingCurrent", circuit.operatingA, circuit.leastPeakA(), true);
+    Double operatingA = circuit.load.operatingA();
+    if (operatingA != null) {
+      circuit.requireAtLeast("highestOperatingCurrent", operatingA, circuit.load.leastPeakA());
     }
-    if (circuit.trip != null) {
-      circuit.requireAbove("trip", circuit.trip.currentA(), circuit.operatingA(), true);
+    OvercurrentTrip trip = circuit.guard.trip();
+    if (trip != null) {
+      circuit.requireAtLeast("trip", trip.currentA(), circuit.operatingA());
     }
     return circuit;
   }
 
-  private void requireAbove(String field, double valueA, double leastA, boolean orEqual) {
-    if (!(valueA > leastA || (orEqual && valueA == leastA))) {
+  private void requireAtLeast(String field, double valueA, double leastA) {
+    if (!(valueA >= leastA)) {
       throw InvalidInputException.of(
           "Circuit." + field + " of " + name,
-          (orEqual ? "≥ " : "> ") + AMPERE.of(leastA) + " of normal operation",
+          "≥ " + AMPERE.of(leastA) + " of normal operation",
           AMPERE.of(valueA).toString());
     }
   }
@@ -157,7 +125,7 @@ public final class Circuit implements Serializable {
    * @return empty at the source
    */
   public Optional<Circuit> upstream() {
-    return Optional.ofNullable(upstream);
+    return Optional.ofNullable(feed.upstream());
   }
 
   /**
@@ -166,10 +134,7 @@ public final class Circuit implements Serializable {
    * @return empty if neither is known
    */
   public Optional<Quantity<ElectricCurrent>> continuousCurrent() {
-    if (continuousA != null) {
-      return Optional.of(Kind.CURRENT.ofSi(continuousA));
-    }
-    return Optional.ofNullable(profile).map(Profile::rms);
+    return Optional.ofNullable(load.heatingA()).map(Kind.CURRENT::ofSi);
   }
 
   /**
@@ -178,7 +143,7 @@ public final class Circuit implements Serializable {
    * @return empty if not known
    */
   public Optional<Profile<ElectricCurrent>> profile() {
-    return Optional.ofNullable(profile);
+    return Optional.ofNullable(load.profile());
   }
 
   /**
@@ -197,16 +162,35 @@ public final class Circuit implements Serializable {
    * @return empty if not known
    */
   public Optional<Quantity<Length>> length() {
-    return Optional.ofNullable(outM).map(Kind.LENGTH::ofSi);
+    return Optional.ofNullable(route.outM()).map(Kind.LENGTH::ofSi);
   }
 
   /**
-   * Length back.
+   * Length back; of three phases as long as the way out.
    *
    * @return empty if not known
    */
   public Optional<Quantity<Length>> returnLength() {
-    return Optional.ofNullable(backM).map(Kind.LENGTH::ofSi);
+    return Optional.ofNullable(route.backM()).map(Kind.LENGTH::ofSi);
+  }
+
+  /**
+   * How many conductors it has and how the current comes back.
+   *
+   * @return three phases of a motor, else a pair, unless told
+   */
+  public Wiring wiring() {
+    return route.wiring();
+  }
+
+  /**
+   * Most cables in parallel for each conductor.
+   *
+   * @return empty if the number of the whole design counts
+   */
+  public OptionalInt parallelRunsUpTo() {
+    Integer most = route.mostRuns();
+    return most == null ? OptionalInt.empty() : OptionalInt.of(most);
   }
 
   /**
@@ -215,16 +199,16 @@ public final class Circuit implements Serializable {
    * @return empty if not known
    */
   public Optional<Installation> installation() {
-    return Optional.ofNullable(installation);
+    return Optional.ofNullable(route.installation());
   }
 
   /**
-   * Joints of both polarities.
+   * Joints of both polarities, or of two of three phases.
    *
    * @return empty if there are none
    */
   public List<Joint> joints() {
-    return joints;
+    return route.joints();
   }
 
   /**
@@ -233,7 +217,7 @@ public final class Circuit implements Serializable {
    * @return true if one is to be chosen
    */
   public boolean isFused() {
-    return isFused;
+    return guard.isFused();
   }
 
   /**
@@ -242,7 +226,7 @@ public final class Circuit implements Serializable {
    * @return true if one is to be chosen
    */
   public boolean isSwitched() {
-    return isSwitched;
+    return guard.isSwitched();
   }
 
   /**
@@ -251,7 +235,7 @@ public final class Circuit implements Serializable {
    * @return true if a resistor is to be chosen
    */
   public boolean isPrecharged() {
-    return isPrecharged;
+    return guard.isPrecharged();
   }
 
   /**
@@ -260,7 +244,7 @@ public final class Circuit implements Serializable {
    * @return empty without one
    */
   public Optional<Quantity<ElectricPotential>> serviceDisconnectVoltage() {
-    return Optional.ofNullable(disconnectV).map(Kind.VOLTAGE::ofSi);
+    return Optional.ofNullable(guard.disconnectV()).map(Kind.VOLTAGE::ofSi);
   }
 
   /**
@@ -269,7 +253,7 @@ public final class Circuit implements Serializable {
    * @return empty for that supply
    */
   public Optional<CircuitSupply> supply() {
-    return Optional.ofNullable(supply);
+    return Optional.ofNullable(feed.supply());
   }
 
   /**
@@ -278,7 +262,7 @@ public final class Circuit implements Serializable {
    * @return empty if the battery is not split
    */
   public List<CircuitSupply> segments() {
-    return segments;
+    return feed.segments();
   }
 
   /**
@@ -287,7 +271,7 @@ public final class Circuit implements Serializable {
    * @return true if they are fed backwards
    */
   public boolean isFedBackwards() {
-    return isFedBackwards;
+    return load.bus().isFedBackwards();
   }
 
   /**
@@ -296,7 +280,7 @@ public final class Circuit implements Serializable {
    * @return empty without one
    */
   public Optional<OvercurrentTrip> trip() {
-    return Optional.ofNullable(trip);
+    return Optional.ofNullable(guard.trip());
   }
 
   /**
@@ -305,7 +289,25 @@ public final class Circuit implements Serializable {
    * @return empty if not known
    */
   public Optional<Quantity<ElectricCapacitance>> loadCapacitance() {
-    return Optional.ofNullable(capacitanceF).map(Kind.CAPACITANCE::ofSi);
+    return Optional.ofNullable(load.bus().capacitanceF()).map(Kind.CAPACITANCE::ofSi);
+  }
+
+  /**
+   * By which share the capacitance may be more or less.
+   *
+   * @return as told, else {@link #USUAL_CAPACITANCE_TOLERANCE}
+   */
+  public Given<Double> loadCapacitanceTolerance() {
+    return load.bus().tolerance();
+  }
+
+  /**
+   * What takes current while the capacitors are pre-charged.
+   *
+   * @return as told, and the bleed resistor if there is one
+   */
+  public List<PrechargeLoad> runningLoads() {
+    return load.bus().runningLoads();
   }
 
   /**
@@ -314,7 +316,7 @@ public final class Circuit implements Serializable {
    * @return empty if the source is not limited
    */
   public Optional<Quantity<ElectricCurrent>> currentLimit() {
-    return Optional.ofNullable(limitA).map(Kind.CURRENT::ofSi);
+    return Optional.ofNullable(feed.limitA()).map(Kind.CURRENT::ofSi);
   }
 
   /**
@@ -323,7 +325,7 @@ public final class Circuit implements Serializable {
    * @return empty if the source is not limited
    */
   public Optional<String> currentLimitedBy() {
-    return Optional.ofNullable(limitedBy);
+    return Optional.ofNullable(feed.limitedBy());
   }
 
   /**
@@ -332,7 +334,7 @@ public final class Circuit implements Serializable {
    * @return in s
    */
   public Quantity<Time> faultClearedWithin() {
-    return Kind.TIME.ofSi(clearingS);
+    return Kind.TIME.ofSi(guard.clearingS());
   }
 
   /**
@@ -342,15 +344,14 @@ public final class Circuit implements Serializable {
    */
   public List<String> missing() {
     List<String> missing = new ArrayList<>();
-    addIfMissing(
-        missing, "continuousCurrent or profile", continuousA != null ? continuousA : profile);
-    addIfMissing(missing, "length", outM);
-    addIfMissing(missing, "installation", installation);
-    if (!role.isFedByTractionBattery() && supply == null && upstream == null) {
-      addIfMissing(missing, "currentLimit or supply", limitA);
+    addIfMissing(missing, "continuousCurrent or profile", load.heatingA());
+    addIfMissing(missing, "length", route.outM());
+    addIfMissing(missing, "installation", route.installation());
+    if (!role.isFedByTractionBattery() && feed.supply() == null && feed.upstream() == null) {
+      addIfMissing(missing, "currentLimit or supply", feed.limitA());
     }
-    if (isPrecharged || isFedBackwards) {
-      addIfMissing(missing, "loadCapacitance", capacitanceF);
+    if (isPrecharged() || isFedBackwards()) {
+      addIfMissing(missing, "loadCapacitance", load.bus().capacitanceF());
     }
     return missing;
   }
@@ -363,80 +364,47 @@ public final class Circuit implements Serializable {
 
   /** The sizer that asks of a cable what this circuit asks; the circuit misses nothing. */
   ConductorSizer sizer(ConductorSizer empty) {
-    ConductorSizer sizer = empty;
-    if (installation != null) {
-      sizer = sizer.installation(installation);
+    ConductorSizer sizer = route.sizer(empty);
+    if (load.continuousA() != null) {
+      sizer = sizer.continuousCurrent(Kind.CURRENT.ofSi(load.continuousA()));
     }
-    if (continuousA != null) {
-      sizer = sizer.continuousCurrent(Kind.CURRENT.ofSi(continuousA));
-    }
-    if (profile != null) {
-      sizer = sizer.profile(profile);
-    }
-    if (outM != null && backM != null) {
-      sizer = sizer.lengths(Kind.LENGTH.ofSi(outM), Kind.LENGTH.ofSi(backM));
-    }
-    return fitted(sizer.joints(joints).sharingUnbalance(CableWithstand.SHARING_UNBALANCE));
-  }
-
-  private ConductorSizer fitted(ConductorSizer running) {
-    ConductorSizer sizer = running;
-    if (terminalK != null) {
-      sizer = sizer.terminalTemperatureAtMost(Kind.TEMPERATURE.ofSi(terminalK));
-    }
-    if (dropV != null) {
-      sizer = sizer.voltageDropAtMost(Kind.VOLTAGE.ofSi(dropV));
-    }
-    if (bendM != null) {
-      sizer = sizer.bendRadiusAvailable(Kind.LENGTH.ofSi(bendM));
-    }
-    if (areaM2 != null) {
-      sizer = sizer.areaAtLeast(Kind.AREA.ofSi(areaM2));
-    }
-    return sizer;
-  }
-
-  private double leastPeakA() {
-    double peakA = profile == null ? 0 : Math.abs(Kind.CURRENT.siValueOf(profile.peak()));
-    return continuousA == null ? peakA : Math.max(peakA, continuousA);
+    return load.profile() == null ? sizer : sizer.profile(load.profile());
   }
 
   /** Highest current in normal operation; 0 if none is known. */
   double operatingA() {
-    return operatingA == null ? leastPeakA() : operatingA;
+    return load.highestA();
   }
 
   double continuousA() {
-    return continuousCurrent().map(Kind.CURRENT::siValueOf).orElse(0.0);
+    Double heatingA = load.heatingA();
+    return heatingA == null ? 0 : heatingA;
   }
 
-  double outM() {
-    return outM == null ? 0 : outM;
+  CircuitBus bus() {
+    return load.bus();
   }
 
-  double backM() {
-    return backM == null ? 0 : backM;
+  CircuitRoute route() {
+    return route;
   }
 
-  PrechargeWish prechargeWish() {
-    return precharge;
-  }
-
-  double clearingS() {
-    return clearingS;
+  CircuitGuard guard() {
+    return guard;
   }
 
   /** Infinite if the source does not limit itself. */
   double limitA() {
+    Double limitA = feed.limitA();
     return limitA == null ? Double.POSITIVE_INFINITY : limitA;
   }
 
   @Nullable Circuit upstreamOrNull() {
-    return upstream;
+    return feed.upstream();
   }
 
   @Nullable OvercurrentTrip tripOrNull() {
-    return trip;
+    return guard.trip();
   }
 
   /**
@@ -446,8 +414,12 @@ public final class Circuit implements Serializable {
    */
   @Override
   public String toString() {
-    String current = continuousCurrent().map(a -> ", " + a).orElse("");
-    String far = length().map(m -> ", " + m).orElse("");
-    return name + ": " + role + current + far;
+    return text(name, role, load, route.outM());
+  }
+
+  static String text(String name, CircuitRole role, CircuitLoad load, @Nullable Double outM) {
+    Double heatingA = load.heatingA();
+    String current = heatingA == null ? "" : ", " + Kind.CURRENT.ofSi(heatingA);
+    return name + ": " + role + current + (outM == null ? "" : ", " + Kind.LENGTH.ofSi(outM));
   }
 }

@@ -70,6 +70,21 @@ record CircuitAssembly(
     return of.lowestFault(supply, nearerOhm + cable.loopOhm());
   }
 
+  /**
+   * Lowest fault at its far end; of several supplies the lowest; empty if the source is limited.
+   */
+  Optional<Double> lowestFaultA() {
+    return of.supplies().stream()
+        .map(supply -> lowestFault(supply).prospectiveA())
+        .min(Double::compare);
+  }
+
+  double clearingS(double currentA) {
+    return of.kernel()
+        .clearingS(
+            currentA, rules(), CircuitCase.lineOf(fuseInCharge), CircuitCase.lineOf(contactor));
+  }
+
   /** Every check; where the cable fails by itself, only those of the parts. */
   List<Check> checks() {
     List<Check> checks = new ArrayList<>(cable.line().checks());
@@ -88,11 +103,21 @@ record CircuitAssembly(
       checks.add(of.in(supply, lowestFaultCheck(supply)));
     }
     checks.addAll(selectivity);
-    checks.addAll(disconnect(circuit(), of.numbers().highestV()));
+    checks.addAll(whateverTheParts(circuit(), of.numbers().highestV()));
     return checks;
   }
 
-  static List<Check> disconnect(Circuit circuit, double highestV) {
+  /** What holds or fails whatever the parts are: service disconnect and bleed resistor. */
+  static List<Check> whateverTheParts(Circuit circuit, double highestV) {
+    List<Check> checks = new ArrayList<>(disconnect(circuit, highestV));
+    circuit
+        .bus()
+        .discharge(Kind.VOLTAGE.ofSi(highestV))
+        .ifPresent(bus -> checks.add(bus.check(DischargeRule.BLEED)));
+    return checks;
+  }
+
+  private static List<Check> disconnect(Circuit circuit, double highestV) {
     return circuit
         .serviceDisconnectVoltage()
         .map(

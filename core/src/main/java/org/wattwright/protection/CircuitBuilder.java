@@ -5,6 +5,7 @@ import static org.wattwright.units.WorkshopUnits.CELSIUS;
 import static org.wattwright.units.WorkshopUnits.FARAD;
 import static org.wattwright.units.WorkshopUnits.METRE;
 import static org.wattwright.units.WorkshopUnits.MILLIMETRE;
+import static org.wattwright.units.WorkshopUnits.OHM;
 import static org.wattwright.units.WorkshopUnits.SECOND;
 import static org.wattwright.units.WorkshopUnits.SQUARE_METRE;
 import static org.wattwright.units.WorkshopUnits.VOLT;
@@ -16,12 +17,15 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.ElectricCapacitance;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
+import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Given;
 import org.wattwright.conductor.Installation;
 import org.wattwright.conductor.Joint;
+import org.wattwright.conductor.Wiring;
 import org.wattwright.internal.Require;
 import org.wattwright.profile.Profile;
 import org.wattwright.units.InvalidInputException;
@@ -30,36 +34,72 @@ import org.wattwright.units.InvalidInputException;
 public final class CircuitBuilder {
   final String name;
   final CircuitRole role;
-  @Nullable Circuit upstream;
-  @Nullable Double continuousA;
-  @Nullable Profile<ElectricCurrent> profile;
-  @Nullable Double operatingA;
-  @Nullable Double outM;
-  @Nullable Double backM;
-  @Nullable Installation installation;
-  @Nullable Double terminalK;
-  @Nullable Double dropV;
-  @Nullable Double bendM;
-  @Nullable Double areaM2;
-  List<Joint> joints = List.of();
-  boolean isFused = true;
-  boolean isSwitched;
-  boolean isPrecharged;
-  @Nullable Double disconnectV;
-  PrechargeWish precharge = PrechargeWish.NONE;
-  @Nullable CircuitSupply supply;
-  List<CircuitSupply> segments = List.of();
-  boolean isFedBackwards;
-  @Nullable OvercurrentTrip trip;
-  @Nullable Double capacitanceF;
-  @Nullable Double limitA;
-  @Nullable String limitedBy;
-  double clearingS = Circuit.USUAL_CLEARING_S;
+  private @Nullable Circuit upstream;
+  private @Nullable CircuitSupply supply;
+  private List<CircuitSupply> segments = List.of();
+  private @Nullable Double limitA;
+  private @Nullable String limitedBy;
+  private @Nullable Double continuousA;
+  private @Nullable Profile<ElectricCurrent> profile;
+  private @Nullable Double operatingA;
+  private CircuitBus bus = CircuitBus.EMPTY;
+  private @Nullable Double outM;
+  private @Nullable Double backM;
+  private Wiring wiring;
+  private @Nullable Joint bodyReturn;
+  private @Nullable Installation installation;
+  private @Nullable Double terminalK;
+  private @Nullable Double dropV;
+  private @Nullable Double bendM;
+  private @Nullable Double areaM2;
+  private List<Joint> joints = List.of();
+  private @Nullable Integer mostRuns;
+  private boolean isFused;
+  private boolean isSwitched;
+  private boolean isPrecharged;
+  private PrechargeWish precharge = PrechargeWish.NONE;
+  private @Nullable Double disconnectV;
+  private @Nullable OvercurrentTrip trip;
+  private double clearingS = CircuitGuard.USUAL_CLEARING_S;
 
   CircuitBuilder(String name, CircuitRole role) {
     this.name = Require.text("Circuit.name", name);
     this.role = Objects.requireNonNull(role, "role");
     this.isFused = role.isFedByTractionBattery();
+    this.wiring = role == CircuitRole.MOTOR_PHASE ? Wiring.THREE_PHASE : Wiring.PAIR;
+  }
+
+  CircuitFeed feed() {
+    return new CircuitFeed(upstream, supply, segments, limitA, limitedBy);
+  }
+
+  CircuitLoad load() {
+    return new CircuitLoad(continuousA, profile, operatingA, bus);
+  }
+
+  CircuitGuard guard() {
+    return new CircuitGuard(
+        isFused, isSwitched, isPrecharged, precharge, disconnectV, trip, clearingS);
+  }
+
+  CircuitRoute route() {
+    CircuitRoute.Fit fit = new CircuitRoute.Fit(terminalK, dropV, bendM, areaM2);
+    return new CircuitRoute(
+        outM, wayBackM(), wiring, bodyReturn, installation, fit, joints, mostRuns);
+  }
+
+  /** Three phases are equally long; through the body there is no cable back. */
+  private @Nullable Double wayBackM() {
+    if (outM == null || backM == null || wiring == Wiring.PAIR) {
+      return backM;
+    }
+    if (!(backM == 0 || backM.equals(outM))) {
+      throw InvalidInputException.of(
+          field("lengthBack") + " of " + name,
+          "0 m or that of the way out, with " + wiring,
+          METRE.of(backM).toString());
+    }
+    return wiring == Wiring.THREE_PHASE ? outM : Double.valueOf(0);
   }
 
   private static String field(String name) {
@@ -162,6 +202,58 @@ public final class CircuitBuilder {
   }
 
   /**
+   * How many conductors it has: three of a motor, else a pair, unless told. Of three phases each is
+   * as long as the way out, the joints are those of two of them, and the voltage lost is that
+   * between two.
+   *
+   * @param value pair or three phases; a return through the body has a resistance of its own, see
+   *     {@link #returningThroughBody}
+   * @return this builder
+   * @throws InvalidInputException if the return is through the body
+   */
+  public CircuitBuilder wiring(Wiring value) {
+    if (value == Wiring.CHASSIS_RETURN) {
+      throw InvalidInputException.of(
+          field("wiring") + " of " + name, "a pair or three phases", value.toString());
+    }
+    wiring = Objects.requireNonNull(value, "wiring");
+    bodyReturn = null;
+    return this;
+  }
+
+  /**
+   * One conductor out, and back through the body, which only low voltage may do.
+   *
+   * @param most highest resistance of the body between the two earth points, ≥ 0 Ω, with its basis
+   * @return this builder
+   * @throws InvalidInputException if negative, or the circuit is not of low voltage
+   */
+  public CircuitBuilder returningThroughBody(Given<Quantity<ElectricResistance>> most) {
+    if (role != CircuitRole.DCDC_OUTPUT && role != CircuitRole.LOW_VOLTAGE_FEED) {
+      throw InvalidInputException.of(
+          field("wiring") + " of " + name,
+          "a pair: only low voltage returns through the body",
+          Wiring.CHASSIS_RETURN.toString());
+    }
+    Require.quantity(field("bodyResistance"), most.value(), OHM).nonNegative();
+    wiring = Wiring.CHASSIS_RETURN;
+    bodyReturn = CircuitRoute.body(most);
+    return this;
+  }
+
+  /**
+   * Allows parallel cables in this circuit, whatever the whole design allows.
+   *
+   * @param most 1 to 8 for each conductor
+   * @return this builder
+   * @throws InvalidInputException if outside its range
+   */
+  public CircuitBuilder parallelRunsUpTo(int most) {
+    mostRuns = Require.count(field("parallelRuns"), most, 1, 8);
+    return this;
+  }
+
+  /**
    * Where the cables lie; the air is that of the hottest day.
    *
    * @param value the installation
@@ -221,7 +313,7 @@ public final class CircuitBuilder {
   }
 
   /**
-   * Joints of both polarities.
+   * Joints of both polarities, or of two of three phases.
    *
    * @param value lugs, joints, plugs
    * @return this builder
@@ -337,7 +429,50 @@ public final class CircuitBuilder {
    * @throws InvalidInputException if negative
    */
   public CircuitBuilder loadCapacitance(Quantity<ElectricCapacitance> value) {
-    capacitanceF = Require.quantity(field("loadCapacitance"), value, FARAD).nonNegative();
+    bus =
+        bus.withCapacitance(Require.quantity(field("loadCapacitance"), value, FARAD).nonNegative());
+    return this;
+  }
+
+  /**
+   * By which share the capacitance may be more or less; ±20 % as an estimate unless told ({@link
+   * Circuit#USUAL_CAPACITANCE_TOLERANCE}). Time, energy and inrush count with the most, the
+   * quickest course with the least.
+   *
+   * @param share 0 to 0.5, such as 0.1 for ±10 %, as the data sheets state
+   * @return this builder
+   * @throws InvalidInputException if outside its range
+   */
+  public CircuitBuilder loadCapacitanceTolerance(double share) {
+    double stated = Require.between(field("loadCapacitanceTolerance"), share, 0, 0.5);
+    bus = bus.withTolerance(Given.dataSheet(stated, "bus capacitors"));
+    return this;
+  }
+
+  /**
+   * Adds a load that runs while the capacitors are pre-charged: it leaves a voltage missing for
+   * good, and pre-charge may never complete.
+   *
+   * @param value the load
+   * @return this builder
+   */
+  public CircuitBuilder runsDuringPrecharge(PrechargeLoad value) {
+    bus = bus.withLoad(Objects.requireNonNull(value, "load"));
+    return this;
+  }
+
+  /**
+   * A resistor across the capacitors that empties them for good; it loads them during pre-charge.
+   *
+   * @param resistance &gt; 0 Ω
+   * @param tolerance of the resistor, 0 to 0.5
+   * @return this builder
+   * @throws InvalidInputException if an argument is outside its range
+   */
+  public CircuitBuilder bleedResistor(Quantity<ElectricResistance> resistance, double tolerance) {
+    double ohm = Require.quantity(field("bleedResistor"), resistance, OHM).positive();
+    double share = Require.between(field("bleedResistorTolerance"), tolerance, 0, 0.5);
+    bus = bus.withBleed(new CircuitBus.Bleed(ohm, share));
     return this;
   }
 
@@ -348,7 +483,7 @@ public final class CircuitBuilder {
    * @return this builder
    */
   public CircuitBuilder fedBackwards() {
-    isFedBackwards = true;
+    bus = bus.fedBackwards();
     return this;
   }
 
@@ -386,9 +521,19 @@ public final class CircuitBuilder {
    *
    * @return immutable
    * @throws InvalidInputException if the highest operating current is below the continuous one or
-   *     the profile's peak, or a trip is set below it
+   *     the profile's peak, a trip is set below it, or the way back does not suit the wiring
    */
   public Circuit build() {
     return Circuit.from(this);
+  }
+
+  /**
+   * What has been told so far.
+   *
+   * @return name, role, current and length, as those of the circuit
+   */
+  @Override
+  public String toString() {
+    return Circuit.text(name, role, load(), outM);
   }
 }

@@ -153,10 +153,11 @@ record CircuitCase(
     if (!circuit.isFedBackwards() || circuit.loadCapacitance().isEmpty()) {
       return List.of();
     }
-    Quantity<ElectricCapacitance> capacitance = circuit.loadCapacitance().get();
-    if (!(Kind.CAPACITANCE.siValueOf(capacitance) > 0)) {
+    double mostF = circuit.bus().highestF();
+    if (!(mostF > 0)) {
       return List.of();
     }
+    Quantity<ElectricCapacitance> capacitance = Kind.CAPACITANCE.ofSi(mostF);
     CapacitorDischarge discharge =
         CapacitorDischarge.of(circuit.name(), capacitance, Kind.VOLTAGE.ofSi(numbers.highestV()))
             .through(Kind.RESISTANCE.ofSi(cable.leastLoopOhm()), Kind.INDUCTANCE.ofSi(0));

@@ -15,33 +15,37 @@ import org.wattwright.units.Kind;
  * catalogues, or what stands in the way. Immutable.
  */
 public final class CircuitDesign {
+  private final DesignTree tree;
   private final List<DesignedCircuit> circuits;
   private final @Nullable BlockedCircuit blocked;
   private final List<Check> open;
   private final BigInteger combinations;
 
+  /** What a run leaves besides the parts. */
+  record Remains(List<Check> open, BigInteger combinations) {}
+
   private CircuitDesign(
+      DesignTree tree,
       List<DesignedCircuit> circuits,
       @Nullable BlockedCircuit blocked,
-      List<Check> open,
-      BigInteger combinations) {
+      Remains remains) {
+    this.tree = tree;
     this.circuits = List.copyOf(circuits);
     this.blocked = blocked;
-    this.open = List.copyOf(open);
-    this.combinations = combinations;
+    this.open = List.copyOf(remains.open());
+    this.combinations = remains.combinations();
   }
 
-  static CircuitDesign found(
-      DesignTree tree, PartsOption[] chosen, List<Check> open, BigInteger combinations) {
+  static CircuitDesign found(DesignTree tree, PartsOption[] chosen, Remains remains) {
     List<DesignedCircuit> circuits = new ArrayList<>();
     for (int i = 0; i < chosen.length; i++) {
       circuits.add(new DesignedCircuit(tree, chosen, i));
     }
-    return new CircuitDesign(circuits, null, open, combinations);
+    return new CircuitDesign(tree, circuits, null, remains);
   }
 
-  static CircuitDesign none(BlockedCircuit blocked, List<Check> open, BigInteger combinations) {
-    return new CircuitDesign(List.of(), blocked, open, combinations);
+  static CircuitDesign none(DesignTree tree, Remains remains) {
+    return new CircuitDesign(tree, List.of(), new BlockedSearch(tree).blocked(), remains);
   }
 
   /**
@@ -79,6 +83,17 @@ public final class CircuitDesign {
    */
   public List<Check> open() {
     return open;
+  }
+
+  /**
+   * The parts that were no candidates because the catalogue leaves something out, though nothing
+   * that is known of them fails.
+   *
+   * @return each circuit and kind of part with the count and the missing fields; empty if every
+   *     part was looked at
+   */
+  public List<PassedOver> passedOver() {
+    return PassedOverSearch.of(tree);
   }
 
   /**
@@ -148,12 +163,19 @@ public final class CircuitDesign {
   }
 
   /**
-   * Why no parts were found.
+   * Why no parts were found: requirement by requirement how many candidates do not meet it and the
+   * nearest miss, then the parts that were not looked at.
    *
    * @return in words; blank if parts were found
    */
   public String whyNone() {
-    return blocked == null ? "" : blocked.toString();
+    return blocked == null ? "" : blocked + notLookedAt();
+  }
+
+  private String notLookedAt() {
+    StringBuilder text = new StringBuilder();
+    passedOver().forEach(each -> text.append("; ").append(each));
+    return text.toString();
   }
 
   /**
@@ -167,6 +189,7 @@ public final class CircuitDesign {
       return whyNone();
     }
     String found = String.join("; ", circuits.stream().map(Object::toString).toList());
-    return open.isEmpty() ? found : found + " (" + open.size() + " not designed for want of data)";
+    String left = open.isEmpty() ? "" : " (" + open.size() + " not designed for want of data)";
+    return found + left + notLookedAt();
   }
 }

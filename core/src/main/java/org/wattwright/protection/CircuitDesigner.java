@@ -53,17 +53,7 @@ public final class CircuitDesigner {
    */
   public static CircuitDesigner fedBy(CircuitSupply supply) {
     Objects.requireNonNull(supply, "supply");
-    return new CircuitDesigner(
-        new DesignSpec(
-            supply,
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            1,
-            CircuitObjective.massThenPrice(),
-            false));
+    return new CircuitDesigner(DesignSpec.of(supply));
   }
 
   /**
@@ -169,9 +159,9 @@ public final class CircuitDesigner {
   }
 
   /**
-   * Allows parallel cables.
+   * Allows parallel cables in every circuit that has no number of its own.
    *
-   * @param most 1 to 8 in each polarity
+   * @param most 1 to 8 for each conductor
    * @return a new designer
    * @throws InvalidInputException if outside its range
    */
@@ -198,6 +188,18 @@ public final class CircuitDesigner {
    */
   public CircuitDesigner allowProvisional() {
     return new CircuitDesigner(spec.withProvisional());
+  }
+
+  /**
+   * Also accepts cables whose diameters the catalogue leaves out: these are estimated by {@link
+   * org.wattwright.conductor.GenericGeometry}, the worse of the thinnest and the thickest counts,
+   * and whatever rests on them is at most a caution. Without this they are not looked at, and
+   * {@link CircuitDesign#passedOver} counts them.
+   *
+   * @return a new designer
+   */
+  public CircuitDesigner withGenericGeometry() {
+    return new CircuitDesigner(spec.withGenericGeometry());
   }
 
   /**

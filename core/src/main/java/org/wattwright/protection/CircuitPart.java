@@ -16,13 +16,23 @@ public final class CircuitPart implements Serializable {
   /** What kind of part. */
   public enum Type {
     /** Cable of one circuit, cut to length. */
-    CABLE,
+    CABLE("cables"),
     /** Fuse link. */
-    FUSE,
+    FUSE("fuses"),
     /** Contactor. */
-    CONTACTOR,
+    CONTACTOR("contactors"),
     /** Pre-charge resistor. */
-    PRECHARGE_RESISTOR
+    PRECHARGE_RESISTOR("pre-charge resistors");
+
+    private final String plural;
+
+    Type(String plural) {
+      this.plural = plural;
+    }
+
+    String plural() {
+      return plural;
+    }
   }
 
   private final Type type;

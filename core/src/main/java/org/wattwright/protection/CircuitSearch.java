@@ -2,18 +2,11 @@ package org.wattwright.protection;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
-import org.wattwright.units.Kind;
 
 /**
  * The choices of each circuit: triples of cable, fuse and contactor that deal with every current.
@@ -25,13 +18,14 @@ final class CircuitSearch implements CircuitChoices {
   private final DesignSpec spec;
   private final List<CircuitCase> cases;
   private final int[] parents;
-  private final Map<Long, Boolean> selective = new HashMap<>();
-  private final IdentityHashMap<CircuitCase, Order> orders = new IdentityHashMap<>();
+  private final CircuitSelectivity selectivity;
+  private final IdentityHashMap<CircuitCase, PartOrder> orders = new IdentityHashMap<>();
 
   CircuitSearch(DesignSpec spec, List<CircuitCase> cases, int[] parents) {
     this.spec = spec;
     this.cases = cases;
     this.parents = parents.clone();
+    this.selectivity = new CircuitSelectivity(spec.isProvisionalAllowed());
   }
 
   Optional<PartsOption[]> best() {
@@ -41,14 +35,15 @@ final class CircuitSearch implements CircuitChoices {
   @Override
   public List<PartsOption> options(int circuit, int fuseInCharge) {
     CircuitCase of = cases.get(circuit);
-    Kept kept = isAlone(circuit) ? new Cheapest() : new Undominated();
-    for (int cable : byCost(of).cables) {
-      for (int fuse : fuseIndices(of)) {
+    KeptOptions kept =
+        isAlone(circuit) ? new KeptOptions.Cheapest() : new KeptOptions.Undominated();
+    for (int cable : byCost(of).cables()) {
+      for (int fuse : byCost(of).fuses()) {
         @Nullable FuseCase inCharge = fuseCase(circuit, fuse, fuseInCharge);
         if (isPairHopeless(of, new Parts(cable, fuse, PartsOption.NONE, inCharge), kept)) {
           continue;
         }
-        for (int contactor : byCost(of).switches) {
+        for (int contactor : byCost(of).switches()) {
           add(kept, of, new Parts(cable, fuse, contactor, inCharge));
         }
       }
@@ -59,65 +54,7 @@ final class CircuitSearch implements CircuitChoices {
   /** Indices of one choice; the fuse that deals with it may be that of a circuit nearer. */
   private record Parts(int cable, int fuse, int contactor, @Nullable FuseCase inCharge) {}
 
-  /** The choices so far that may be part of a cheapest tree. */
-  private interface Kept {
-    /** Whether a choice is not needed, whatever resistance it allows. */
-    boolean isSettled(PartsOption bound);
-
-    void add(PartsOption option);
-
-    List<PartsOption> options();
-  }
-
-  /** Of a circuit alone only the cheapest counts. */
-  private static final class Cheapest implements Kept {
-    private @Nullable PartsOption cheapest;
-
-    @Override
-    public boolean isSettled(PartsOption bound) {
-      return cheapest != null && PartsOption.CHEAPEST_FIRST.compare(cheapest, bound) <= 0;
-    }
-
-    @Override
-    public void add(PartsOption option) {
-      cheapest = option;
-    }
-
-    @Override
-    public List<PartsOption> options() {
-      return cheapest == null ? List.of() : List.of(cheapest);
-    }
-  }
-
-  /** In a tree those count that no other one of the same fuse beats in every respect. */
-  private static final class Undominated implements Kept {
-    private final Map<Integer, List<PartsOption>> byFuse = new TreeMap<>();
-
-    private List<PartsOption> like(PartsOption option) {
-      return byFuse.computeIfAbsent(option.fuse(), fuse -> new ArrayList<>());
-    }
-
-    @Override
-    public boolean isSettled(PartsOption bound) {
-      return like(bound).stream().anyMatch(each -> each.dominates(bound));
-    }
-
-    @Override
-    public void add(PartsOption option) {
-      List<PartsOption> like = like(option);
-      if (like.stream().noneMatch(each -> each.dominates(option))) {
-        like.removeIf(option::dominates);
-        like.add(option);
-      }
-    }
-
-    @Override
-    public List<PartsOption> options() {
-      return byFuse.values().stream().flatMap(List::stream).toList();
-    }
-  }
-
-  private void add(Kept kept, CircuitCase of, Parts parts) {
+  private void add(KeptOptions kept, CircuitCase of, Parts parts) {
     PartsOption bound = bound(of, parts, cost(of, parts));
     if (!kept.isSettled(bound)) {
       double allowedOhm = allowedOhm(of, parts);
@@ -142,7 +79,7 @@ final class CircuitSearch implements CircuitChoices {
    * Whether no contactor can make cable and fuse serve: even one that bears and breaks everything
    * at once does not, or the two alone cost more than what is kept.
    */
-  private boolean isPairHopeless(CircuitCase of, Parts pair, Kept kept) {
+  private boolean isPairHopeless(CircuitCase of, Parts pair, KeptOptions kept) {
     if (kept.isSettled(bound(of, pair, cost(of, pair)))) {
       return true;
     }
@@ -174,9 +111,9 @@ final class CircuitSearch implements CircuitChoices {
   List<PartsOption> everyOption(int circuit, int fuseInCharge) {
     CircuitCase of = cases.get(circuit);
     List<PartsOption> all = new ArrayList<>();
-    for (int fuse : fuseIndices(of)) {
-      for (int cable : byCost(of).cables) {
-        for (int contactor : byCost(of).switches) {
+    for (int fuse : byCost(of).fuses()) {
+      for (int cable : byCost(of).cables()) {
+        for (int contactor : byCost(of).switches()) {
           all.add(unjudged(circuit, cable, fuse, contactor));
         }
       }
@@ -245,16 +182,11 @@ final class CircuitSearch implements CircuitChoices {
   }
 
   private PartCost cost(CircuitCase of, Parts parts) {
-    Order order = byCost(of);
-    PartCost cost = order.cableCosts[parts.cable()];
-    if (parts.fuse() >= 0) {
-      cost = cost.plus(order.fuseCosts[parts.fuse()]);
-    }
+    PartCost cost = byCost(of).cost(parts.cable(), parts.fuse(), parts.contactor());
     SwitchCase contactor = switchCase(of, parts.contactor());
     if (contactor == null) {
       return cost;
     }
-    cost = cost.plus(order.switchCosts[parts.contactor()]);
     boolean provisional =
         parts.inCharge() != null
             && spec.isProvisionalAllowed()
@@ -281,119 +213,25 @@ final class CircuitSearch implements CircuitChoices {
     return up < 0 ? null : cases.get(up).fuses().get(fuseInCharge);
   }
 
-  private int[] fuseIndices(CircuitCase of) {
-    return of.circuit().isFused() ? byCost(of).fuses : new int[] {PartsOption.NONE};
-  }
-
-  /** Costs by index, and the indices of the candidates that may be chosen, cheapest first. */
-  private static final class Order {
-    private final PartCost[] cableCosts;
-    private final PartCost[] fuseCosts;
-    private final PartCost[] switchCosts;
-    private int[] cables = {};
-    private int[] fuses = {};
-    private int[] switches = {PartsOption.NONE};
-
-    Order(PartCost[] cableCosts, PartCost[] fuseCosts, PartCost[] switchCosts) {
-      this.cableCosts = cableCosts;
-      this.fuseCosts = fuseCosts;
-      this.switchCosts = switchCosts;
-    }
-  }
-
-  private Order byCost(CircuitCase of) {
-    return orders.computeIfAbsent(of, this::order);
-  }
-
-  private Order order(CircuitCase of) {
-    PartCost[] cables = new PartCost[of.cables().size()];
-    Arrays.setAll(cables, i -> cost(of.cables().get(i)));
-    PartCost[] fuses = new PartCost[of.fuses().size()];
-    Arrays.setAll(fuses, i -> cost(of.fuses().get(i)));
-    PartCost[] switches = new PartCost[of.switches().size()];
-    Arrays.setAll(switches, i -> cost(of.switches().get(i)));
-    Order order = new Order(cables, fuses, switches);
-    order.cables = order(cables, i -> isAllowed(of.cables().get(i)));
-    order.fuses = order(fuses, i -> isAllowed(of.fuses().get(i)));
-    if (of.circuit().isSwitched()) {
-      order.switches =
-          order(
-              switches, i -> of.switches().get(i).verdict().isAllowed(spec.isProvisionalAllowed()));
-    }
-    return order;
-  }
-
-  private PartCost cost(CableCase cable) {
-    return marked(spec.cost(cable.asPart()), cable.passes());
-  }
-
-  private PartCost cost(FuseCase fuse) {
-    return marked(spec.cost(fuse.asPart()), fuse.verdict() == Verdict.PASSES);
-  }
-
-  private PartCost cost(SwitchCase contactor) {
-    return marked(contactor.cost(spec), contactor.verdict() == Verdict.PASSES);
-  }
-
-  private static PartCost marked(PartCost cost, boolean complete) {
-    return complete ? cost : cost.plus(PartCost.ONE_PROVISIONAL);
-  }
-
-  private boolean isAllowed(CableCase cable) {
-    return cable.passes() || (spec.isProvisionalAllowed() && cable.isProvisional());
-  }
-
-  private boolean isAllowed(FuseCase fuse) {
-    return fuse.verdict().isAllowed(spec.isProvisionalAllowed()) && fuse.line() != null;
-  }
-
-  private static int[] order(PartCost[] costs, IntPredicate allowed) {
-    return IntStream.range(0, costs.length)
-        .filter(allowed)
-        .boxed()
-        .sorted(
-            Comparator.comparing((Integer i) -> costs[i]).thenComparing(Comparator.naturalOrder()))
-        .mapToInt(Integer::intValue)
-        .toArray();
+  private PartOrder byCost(CircuitCase of) {
+    return orders.computeIfAbsent(of, each -> new PartOrder(spec, each));
   }
 
   @Override
   public boolean isSelective(int circuit, int fuseNearerToSource, int ownFuse) {
-    long key = ((long) circuit << 40) | ((long) fuseNearerToSource << 20) | ownFuse;
-    return selective.computeIfAbsent(
-        key,
-        k ->
-            Verdict.of(selectivity(circuit, fuseNearerToSource, ownFuse))
-                .isAllowed(spec.isProvisionalAllowed()));
+    @Nullable FuseCase own = fuseCase(circuit, ownFuse, PartsOption.NONE);
+    @Nullable FuseCase nearer = fuseCase(circuit, PartsOption.NONE, fuseNearerToSource);
+    return own == null
+        || nearer == null
+        || selectivity.isSelective(circuit, cases.get(circuit), nearer, own);
   }
 
-  /**
-   * The verdicts on two fuses in series, over the faults that the nearer to the load must clear.
-   */
+  /** The verdicts on its own fuse and the one nearer to the source. */
   List<Check> selectivity(int circuit, int fuseNearerToSource, int ownFuse) {
-    CircuitCase of = cases.get(circuit);
-    FuseCase own = fuseCase(circuit, ownFuse, PartsOption.NONE);
-    FuseCase nearer = fuseCase(circuit, PartsOption.NONE, fuseNearerToSource);
-    List<Check> checks = new ArrayList<>();
-    if (own == null || nearer == null || own.line() == null) {
-      return checks;
-    }
-    for (CircuitSupply supply : of.supplies()) {
-      FaultCurrent highest = supply.faults().highest().orElseThrow();
-      double fromA =
-          own.line()
-              .clearing()
-              .atMost(of.numbers().clearingS())
-              .startOfTail(highest.prospectiveA());
-      FaultCurrent lowest = fromA < highest.prospectiveA() ? highest.limitedTo(fromA) : highest;
-      checks.add(
-          of.in(
-              supply,
-              Selectivity.of(nearer.fuse())
-                  .over(own.fuse())
-                  .check(
-                      FaultRange.of(highest, lowest), Kind.VOLTAGE.ofSi(of.numbers().highestV()))));
-    }
-    return checks;
+    @Nullable FuseCase own = fuseCase(circuit, ownFuse, PartsOption.NONE);
+    @Nullable FuseCase nearer = fuseCase(circuit, PartsOption.NONE, fuseNearerToSource);
+    return own == null || nearer == null
+        ? List.of()
+        : selectivity.checks(cases.get(circuit), nearer, own);
   }
 }

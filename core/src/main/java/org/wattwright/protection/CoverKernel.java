@@ -145,7 +145,8 @@ final class CoverKernel {
       double currentA, CoverRules rules, @Nullable FuseLine fuse, @Nullable SwitchLine contactor) {
     double leastS = Double.POSITIVE_INFINITY;
     if (fuse != null && CoverRules.all(rules.fuse()).contains(currentA)) {
-      leastS = fuse.clearing().at(currentA);
+      // Of a current without rise: the rise adds at most this.
+      leastS = fuse.clearing().at(currentA) + riseS;
     }
     return CoverRules.all(rules.trip()).contains(currentA)
         ? Math.min(leastS, tripS(contactor))

@@ -26,10 +26,10 @@ final class DesignRun {
 
   CircuitDesign run() {
     DesignTree found = tree();
-    Optional<PartsOption[]> best = isDisconnectTooWeak() ? Optional.empty() : found.search().best();
-    return best.map(chosen -> CircuitDesign.found(found, chosen, open, combinations()))
-        .orElseGet(
-            () -> CircuitDesign.none(new BlockedSearch(found).blocked(), open, combinations()));
+    Optional<PartsOption[]> best = isHopeless() ? Optional.empty() : found.search().best();
+    CircuitDesign.Remains remains = new CircuitDesign.Remains(open, combinations());
+    return best.map(chosen -> CircuitDesign.found(found, chosen, remains))
+        .orElseGet(() -> CircuitDesign.none(found, remains));
   }
 
   /** Every circuit that can be designed, with its candidates. */
@@ -41,11 +41,11 @@ final class DesignRun {
     return new DesignTree(spec, cases, stages, tree, search);
   }
 
-  private boolean isDisconnectTooWeak() {
+  private boolean isHopeless() {
     return cases.stream()
         .anyMatch(
             of ->
-                Verdict.of(CircuitAssembly.disconnect(of.circuit(), of.numbers().highestV()))
+                Verdict.of(CircuitAssembly.whateverTheParts(of.circuit(), of.numbers().highestV()))
                     == Verdict.FAILS);
   }
 
@@ -137,7 +137,7 @@ final class DesignRun {
         circuit.operatingA(),
         Math.max(highestA, circuit.operatingA()),
         highestV,
-        circuit.clearingS(),
+        circuit.guard().clearingS(),
         riseS);
   }
 

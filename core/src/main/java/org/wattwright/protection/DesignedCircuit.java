@@ -1,11 +1,5 @@
 package org.wattwright.protection;
 
-import static org.wattwright.units.WorkshopUnits.AMPERE;
-import static org.wattwright.units.WorkshopUnits.AMPERE_SQUARED_SECOND;
-import static org.wattwright.units.WorkshopUnits.MILLIOHM;
-import static org.wattwright.units.WorkshopUnits.SECOND;
-import static org.wattwright.units.WorkshopUnits.VOLT;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,13 +9,9 @@ import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.wattwright.check.Check;
-import org.wattwright.check.Recorder;
-import org.wattwright.check.Source;
-import org.wattwright.check.Step;
 import org.wattwright.check.Worksheet;
 import org.wattwright.conductor.Cable;
 import org.wattwright.conductor.ConductorRun;
-import org.wattwright.conductor.ConductorSizer;
 import org.wattwright.units.Kind;
 
 /** The parts chosen for one circuit, with every check they pass. Immutable. */
@@ -154,10 +144,7 @@ public final class DesignedCircuit {
    * @return in A; empty if the source limits itself
    */
   public Optional<Quantity<ElectricCurrent>> lowestFault() {
-    return parts.of().supplies().stream()
-        .map(supply -> parts.lowestFault(supply).prospectiveA())
-        .min(Double::compare)
-        .map(Kind.CURRENT::ofSi);
+    return parts.lowestFaultA().map(Kind.CURRENT::ofSi);
   }
 
   /**
@@ -175,18 +162,7 @@ public final class DesignedCircuit {
    * @return in s; empty if the source limits itself
    */
   public Optional<Quantity<Time>> clearingTime() {
-    return lowestFault()
-        .map(
-            lowest ->
-                parts
-                    .of()
-                    .kernel()
-                    .clearingS(
-                        Kind.CURRENT.siValueOf(lowest),
-                        parts.rules(),
-                        CircuitCase.lineOf(parts.fuseInCharge()),
-                        CircuitCase.lineOf(parts.contactor())))
-        .map(Kind.TIME::ofSi);
+    return parts.lowestFaultA().map(parts::clearingS).map(Kind.TIME::ofSi);
   }
 
   /**
@@ -243,23 +219,7 @@ public final class DesignedCircuit {
    * @return one to four curves, up to the highest fault
    */
   public List<CoverCurve> curves() {
-    double toA = parts.of().numbers().highestA();
-    List<CoverCurve> curves = new ArrayList<>();
-    FuseCase fuse = parts.fuseInCharge();
-    if (fuse != null && fuse.line() != null) {
-      curves.add(CoverCurve.of("fuse " + fuse.fuse().name(), fuse.line().clearing(), toA));
-    }
-    curves.add(
-        CoverCurve.of("cable " + parts.cable().label(), parts.cable().withstand().curve(), toA));
-    if (parts.contactor() != null) {
-      String name = parts.contactor().contactor().name();
-      List<TimeCurve> withstands = parts.contactor().line().withstands();
-      for (int i = 0; i < withstands.size(); i++) {
-        String what = i == 0 ? "closed contacts of " + name + ", I²t" : name + " carries, by time";
-        curves.add(CoverCurve.of(what, withstands.get(i), toA));
-      }
-    }
-    return curves;
+    return new CircuitDrawing(parts).curves();
   }
 
   /**
@@ -268,19 +228,7 @@ public final class DesignedCircuit {
    * @return operating maximum, trip, break limit and faults, as far as there are any
    */
   public List<CoverMark> marks() {
-    List<CoverMark> marks = new ArrayList<>();
-    circuit()
-        .highestOperatingCurrent()
-        .ifPresent(current -> marks.add(new CoverMark("highest operating current", current)));
-    circuit().trip().ifPresent(trip -> marks.add(new CoverMark("trip", trip.current())));
-    if (parts.contactor() != null && parts.contactor().line().breakA() > 0) {
-      marks.add(
-          new CoverMark(
-              "contactor may break", Kind.CURRENT.ofSi(parts.contactor().line().breakA())));
-    }
-    lowestFault().ifPresent(current -> marks.add(new CoverMark("lowest fault", current)));
-    marks.add(new CoverMark("highest fault", highestFault()));
-    return marks;
+    return new CircuitDrawing(parts).marks();
   }
 
   /**
@@ -289,95 +237,26 @@ public final class DesignedCircuit {
    * @return at least cable and load
    */
   public List<LineElement> elements() {
-    List<LineElement> elements = new ArrayList<>();
-    fuse().ifPresent(f -> elements.add(new LineElement(LineElement.Type.FUSE, f.name())));
-    circuit()
-        .serviceDisconnectVoltage()
-        .ifPresent(v -> elements.add(new LineElement(LineElement.Type.DISCONNECT, v + " DC")));
-    contactor().ifPresent(k -> elements.add(new LineElement(LineElement.Type.CONTACTOR, k.name())));
-    precharge()
-        .ifPresent(
-            p ->
-                elements.add(new LineElement(LineElement.Type.PRECHARGE, p.resistor().toString())));
-    elements.add(new LineElement(LineElement.Type.CABLE, parts.cable().label()));
-    elements.add(new LineElement(LineElement.Type.LOAD, circuit().name()));
-    return elements;
+    return new CircuitDrawing(parts).elements();
   }
 
   /**
-   * The working: the cable's steps, then faults and clearing.
+   * The workings, each with formulas, values and sources: cable (temperatures, drop, terminals),
+   * short circuit, fuse, faults with clearing, pre-charge, discharge.
+   *
+   * @return one sheet a topic, as far as the circuit has it; titles end with its name
+   */
+  public List<Worksheet> worksheets() {
+    return new CircuitSheets(parts).all();
+  }
+
+  /**
+   * The working of cable, short circuit, fuse and faults in one.
    *
    * @return the steps of the kernels that chose
    */
   public Worksheet worksheet() {
-    Worksheet.Recording recording = Worksheet.record("Circuit " + circuit().name());
-    recordCable(recording);
-    for (CircuitSupply supply : parts.of().supplies()) {
-      record(recording, supply);
-    }
-    return recording.toWorksheet();
-  }
-
-  /** A single cable is sized again with its working; parallel ones as the sizer would take them. */
-  private void recordCable(Recorder recorder) {
-    ConductorSizer sizer =
-        circuit()
-            .sizer(ConductorSizer.over(List.of(cable())))
-            .circuitVoltage(Kind.VOLTAGE.ofSi(parts.of().numbers().highestV()))
-            .parallelRunsUpTo(parallelRuns())
-            .allowProvisional();
-    List<Step> steps =
-        sizer
-            .run()
-            .fold(
-                sized ->
-                    sized.parallelRuns() == parallelRuns()
-                        ? sized.worksheet().steps()
-                        : List.<Step>of(),
-                none -> List.<Step>of());
-    steps.forEach(recorder::add);
-  }
-
-  private void record(Recorder recorder, CircuitSupply supply) {
-    FaultCurrent lowest = parts.lowestFault(supply);
-    String of = parts.of().supplies().size() == 1 ? "" : " of " + supply.name();
-    recorder
-        .step("I_min", "lowest fault" + of + " at the far end, cables at their limit")
-        .formula("U/(R_s + R_n + R_c)")
-        .with("U", supply.lowestV(), VOLT)
-        .with("R_s", supply.lowestOhm(), MILLIOHM)
-        .with("R_n", parts.nearerOhm(), MILLIOHM)
-        .with("R_c", parts.cable().loopOhm(), MILLIOHM)
-        .basis(lowest.basis())
-        .gives(lowest.prospectiveA(), AMPERE);
-    recorder
-        .step("I_need", "lowest current from which every fault is cleared in time")
-        .formula("start of t_clear(I) ≤ t_max − 1.5·τ")
-        .with("t_max", parts.of().numbers().clearingS(), SECOND)
-        .with("1.5·τ", parts.of().numbers().riseS(), SECOND)
-        .source(CableWithstand.SOURCE)
-        .gives(parts.neededA(), AMPERE);
-    recordHighest(recorder, supply);
-  }
-
-  private void recordHighest(Recorder recorder, CircuitSupply supply) {
-    FaultCurrent highest = supply.faults().highest().orElseThrow();
-    FuseCase fuse = parts.fuseInCharge();
-    if (fuse != null && fuse.clearing(highest) instanceof Clearing.Cleared cleared) {
-      recorder
-          .step("I²t", "let through by " + fuse.fuse().name() + " at the highest fault")
-          .formula("total I²t of the slowest link")
-          .with("I_max", highest.prospectiveA(), AMPERE)
-          .basis(fuse.fuse().basis())
-          .source(Source.dataSheet(fuse.fuse().name()))
-          .gives(Kind.JOULE_INTEGRAL.siValueOf(cleared.letThrough()), AMPERE_SQUARED_SECOND);
-    }
-    recorder
-        .step("k²S²", "joule integral that one cable withstands, from its continuous limit")
-        .formula("K²·S²·ln[(θ_f + β)/(θ_i + β)]")
-        .basis(parts.cable().withstand().basis())
-        .source(CableWithstand.SOURCE)
-        .gives(parts.cable().withstand().withstandA2S(), AMPERE_SQUARED_SECOND);
+    return new CircuitSheets(parts).joined();
   }
 
   /**

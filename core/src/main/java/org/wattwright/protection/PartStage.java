@@ -32,34 +32,31 @@ final class PartStage {
   }
 
   List<CableCase> cables() {
-    return CableCase.all(circuit, spec.cables(), spec.mostRuns(), highestV);
+    return CableCase.all(
+        circuit, spec.cables(), circuit.parallelRunsUpTo().orElse(spec.mostRuns()), highestV);
   }
 
   List<FuseCase> fuses() {
     List<FuseCase> cases = new ArrayList<>();
     if (circuit.isFused()) {
+      List<FuseDuty> duties = supplies.stream().map(this::ownDuty).toList();
       for (Fuse fuse : spec.fuses()) {
-        cases.add(new FuseCase(fuse, highestV, ownChecks(fuse)));
+        List<Check> checks = new ArrayList<>();
+        duties.forEach(duty -> checks.addAll(fuse.checks(duty)));
+        cases.add(new FuseCase(fuse, highestV, checks));
       }
     }
     return cases;
   }
 
-  /** All that the fuse must pass at the highest fault; cable and trip are left open. */
-  private List<Check> ownChecks(Fuse fuse) {
-    List<Check> checks = new ArrayList<>();
-    for (CircuitSupply supply : supplies) {
-      FaultCurrent highest = supply.faults().highest().orElseThrow();
-      FaultRange faults = supply.between(highest, highest);
-      FuseDuty duty =
-          duty(faults)
-              .clearWithin(circuit.faultClearedWithin())
-              .otherDeviceUpTo(Kind.CURRENT.ofSi(OPEN))
-              .withstand(open())
-              .build();
-      checks.addAll(fuse.checks(duty));
-    }
-    return checks;
+  /** What a fuse must pass at the highest fault; cable and trip are left open. */
+  private FuseDuty ownDuty(CircuitSupply supply) {
+    FaultCurrent highest = supply.faults().highest().orElseThrow();
+    return duty(supply.between(highest, highest))
+        .clearWithin(circuit.faultClearedWithin())
+        .otherDeviceUpTo(Kind.CURRENT.ofSi(OPEN))
+        .withstand(open())
+        .build();
   }
 
   private static Given<Quantity<JouleIntegral>> open() {

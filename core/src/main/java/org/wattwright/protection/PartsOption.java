@@ -39,6 +39,10 @@ record PartsOption(
     return new PartsOption(cable, fuse, contactor, resistor, cost, loopOhm, ohm);
   }
 
+  PartsOption costing(PartCost other) {
+    return new PartsOption(cable, fuse, contactor, resistor, other, loopOhm, allowedOhm);
+  }
+
   boolean hasSameParts(PartsOption other) {
     return cable == other.cable
         && fuse == other.fuse

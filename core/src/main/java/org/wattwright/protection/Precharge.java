@@ -15,6 +15,7 @@ import javax.measure.quantity.Energy;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
+import org.wattwright.check.Given;
 import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 import org.wattwright.units.Measures;
@@ -42,7 +43,7 @@ public final class Precharge {
 
   private final double supplyV;
   private final double capacitanceF;
-  private final double capacitanceTolerance;
+  private final Given<Double> capacitanceTolerance;
   private final double closingShare;
   private final @Nullable Double supplyOhm;
   private final double inductanceH;
@@ -100,7 +101,7 @@ public final class Precharge {
    * @return in J
    */
   public Quantity<Energy> energyPerShot() {
-    double farad = capacitanceF * (1 + capacitanceTolerance);
+    double farad = capacitanceF * (1 + capacitanceTolerance());
     return JOULE.of(farad * supplyV * supplyV / 2);
   }
 
@@ -132,7 +133,7 @@ public final class Precharge {
     return new ClosingInrush(
         Kind.RESISTANCE.ofSi(supplyOhmOrZero()),
         Kind.INDUCTANCE.ofSi(inductanceH),
-        Kind.CAPACITANCE.ofSi(capacitanceF * (1 + capacitanceTolerance)));
+        Kind.CAPACITANCE.ofSi(capacitanceF * (1 + capacitanceTolerance())));
   }
 
   double supplyOhmOrZero() {
@@ -183,7 +184,7 @@ public final class Precharge {
   }
 
   private double slowestS(double ohm, double tolerance) {
-    return course(ohm * (1 + tolerance), 1 + capacitanceTolerance).timeToTargetS();
+    return course(ohm * (1 + tolerance), 1 + capacitanceTolerance()).timeToTargetS();
   }
 
   /**
@@ -229,7 +230,18 @@ public final class Precharge {
   }
 
   double capacitanceTolerance() {
+    return capacitanceTolerance.value();
+  }
+
+  Given<Double> givenTolerance() {
     return capacitanceTolerance;
+  }
+
+  /** What is estimated of the capacitance, by name. */
+  String[] estimatesOfCapacitance() {
+    return capacitanceTolerance.basis() == Basis.ESTIMATED
+        ? new String[] {"precharge.capacitanceTolerance"}
+        : new String[0];
   }
 
   boolean boundsInrush() {

@@ -17,6 +17,8 @@ import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Basis;
+import org.wattwright.check.Given;
+import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 import org.wattwright.voltage.Device;
 
@@ -27,7 +29,7 @@ public final class PrechargeBuilder {
 
   final double supplyV;
   double capacitanceF;
-  double capacitanceTolerance;
+  Given<Double> capacitanceTolerance = new Given<>(0.0, Basis.DATA_SHEET, Source.AS_GIVEN);
   double closingShare = USUAL_CLOSING_SHARE;
   int shots = 1;
   Basis basis = Basis.DATA_SHEET;
@@ -79,7 +81,20 @@ public final class PrechargeBuilder {
    * @throws org.wattwright.units.InvalidInputException if outside its range
    */
   public PrechargeBuilder capacitanceTolerance(double share) {
-    capacitanceTolerance = Require.between("Precharge.capacitanceTolerance", share, 0, 0.5);
+    return capacitanceTolerance(new Given<>(share, Basis.DATA_SHEET, Source.AS_GIVEN));
+  }
+
+  /**
+   * How far the capacitances may lie from what is stated, with what that rests on; an estimate
+   * makes the checks that lean on it estimated.
+   *
+   * @param share 0 to 0.5, such as 0.2 for ±20 %
+   * @return this builder
+   * @throws org.wattwright.units.InvalidInputException if outside its range
+   */
+  public PrechargeBuilder capacitanceTolerance(Given<Double> share) {
+    capacitanceTolerance = Objects.requireNonNull(share, "capacitanceTolerance");
+    Require.between("Precharge.capacitanceTolerance", share.value(), 0, 0.5);
     return this;
   }
 

@@ -8,8 +8,8 @@ import static org.wattwright.units.WorkshopUnits.VOLT;
 import static org.wattwright.units.WorkshopUnits.WATT;
 
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
@@ -33,60 +33,23 @@ import org.wattwright.units.Price;
 public final class PrechargeResistor implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private final Data data;
+  private final String name;
+  private final double ohm;
+  private final ResistorRatings ratings;
+  private final Trade trade;
 
-  /** Fields in SI; null where the catalogue does not say. */
-  private record Data(
-      String name,
-      double ohm,
-      @Nullable Double tolerance,
-      @Nullable Double continuousW,
-      @Nullable Double pulseJ,
-      @Nullable LogLogTable overload,
-      @Nullable Double voltageV,
-      @Nullable Double massKg,
-      @Nullable Price price)
-      implements Serializable {}
+  /** What the parts list wants to know; null where the catalogue does not say. */
+  private record Trade(@Nullable Double massKg, @Nullable Price price) implements Serializable {}
 
-  /** The fields while a setter changes one of them. */
-  private static final class Draft {
-    @Nullable Double tolerance;
-    @Nullable Double continuousW;
-    @Nullable Double pulseJ;
-    @Nullable LogLogTable overload;
-    @Nullable Double voltageV;
-    @Nullable Double massKg;
-    @Nullable Price price;
-
-    Draft(Data data) {
-      tolerance = data.tolerance;
-      continuousW = data.continuousW;
-      pulseJ = data.pulseJ;
-      overload = data.overload;
-      voltageV = data.voltageV;
-      massKg = data.massKg;
-      price = data.price;
-    }
+  private PrechargeResistor(String name, double ohm, ResistorRatings ratings, Trade trade) {
+    this.name = name;
+    this.ohm = ohm;
+    this.ratings = ratings;
+    this.trade = trade;
   }
 
-  private PrechargeResistor(Data data) {
-    this.data = data;
-  }
-
-  private PrechargeResistor with(Consumer<Draft> change) {
-    Draft d = new Draft(data);
-    change.accept(d);
-    return new PrechargeResistor(
-        new Data(
-            data.name,
-            data.ohm,
-            d.tolerance,
-            d.continuousW,
-            d.pulseJ,
-            d.overload,
-            d.voltageV,
-            d.massKg,
-            d.price));
+  private PrechargeResistor with(ResistorRatings changed) {
+    return new PrechargeResistor(name, ohm, changed, trade);
   }
 
   /**
@@ -99,16 +62,10 @@ public final class PrechargeResistor implements Serializable {
    */
   public static PrechargeResistor of(String name, Quantity<ElectricResistance> resistance) {
     return new PrechargeResistor(
-        new Data(
-            Require.text("PrechargeResistor.name", name),
-            Require.quantity("PrechargeResistor.resistance", resistance, OHM).positive(),
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null));
+        Require.text("PrechargeResistor.name", name),
+        Require.quantity("PrechargeResistor.resistance", resistance, OHM).positive(),
+        ResistorRatings.UNKNOWN,
+        new Trade(null, null));
   }
 
   /**
@@ -120,7 +77,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor tolerance(double share) {
     double value = Require.between("PrechargeResistor.tolerance", share, 0, 0.5);
-    return with(d -> d.tolerance = value);
+    return with(ratings.withTolerance(value));
   }
 
   /**
@@ -132,7 +89,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor continuousPower(Quantity<Power> value) {
     double watt = Require.quantity("PrechargeResistor.continuousPower", value, WATT).positive();
-    return with(d -> d.continuousW = watt);
+    return with(ratings.withContinuousW(watt));
   }
 
   /**
@@ -144,7 +101,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor pulseEnergy(Quantity<Energy> value) {
     double joule = Require.quantity("PrechargeResistor.pulseEnergy", value, JOULE).positive();
-    return with(d -> d.pulseJ = joule);
+    return with(ratings.withPulseJ(joule));
   }
 
   /**
@@ -186,7 +143,7 @@ public final class PrechargeResistor implements Serializable {
       throw InvalidInputException.of(
           "PrechargeResistor.overload.duration", "falling as power rises", "rising");
     }
-    return with(d -> d.overload = table);
+    return with(ratings.withOverload(table));
   }
 
   /**
@@ -198,7 +155,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor voltage(Quantity<ElectricPotential> value) {
     double volt = Require.quantity("PrechargeResistor.voltage", value, VOLT).positive();
-    return with(d -> d.voltageV = volt);
+    return with(ratings.withVoltageV(volt));
   }
 
   /**
@@ -210,7 +167,7 @@ public final class PrechargeResistor implements Serializable {
    */
   public PrechargeResistor mass(Quantity<Mass> value) {
     double kg = Require.quantity("PrechargeResistor.mass", value, KILOGRAM).positive();
-    return with(d -> d.massKg = kg);
+    return new PrechargeResistor(name, ohm, ratings, new Trade(kg, trade.price()));
   }
 
   /**
@@ -220,7 +177,7 @@ public final class PrechargeResistor implements Serializable {
    * @return the part
    */
   public PrechargeResistor price(Price value) {
-    return with(d -> d.price = value);
+    return new PrechargeResistor(name, ohm, ratings, new Trade(trade.massKg(), value));
   }
 
   /**
@@ -229,7 +186,7 @@ public final class PrechargeResistor implements Serializable {
    * @return the name
    */
   public String name() {
-    return data.name();
+    return name;
   }
 
   /**
@@ -238,7 +195,7 @@ public final class PrechargeResistor implements Serializable {
    * @return in Ω
    */
   public Quantity<ElectricResistance> resistance() {
-    return Kind.RESISTANCE.ofSi(data.ohm());
+    return Kind.RESISTANCE.ofSi(ohm);
   }
 
   /**
@@ -247,7 +204,7 @@ public final class PrechargeResistor implements Serializable {
    * @return in kW; empty if not stated
    */
   public Optional<Quantity<Power>> continuousPower() {
-    return Optional.ofNullable(data.continuousW()).map(Kind.POWER::ofSi);
+    return Optional.ofNullable(ratings.continuousW()).map(Kind.POWER::ofSi);
   }
 
   /**
@@ -256,7 +213,7 @@ public final class PrechargeResistor implements Serializable {
    * @return in J; empty if not stated
    */
   public Optional<Quantity<Energy>> pulseEnergy() {
-    return Optional.ofNullable(data.pulseJ()).map(JOULE::of);
+    return Optional.ofNullable(ratings.pulseJ()).map(JOULE::of);
   }
 
   /**
@@ -265,7 +222,7 @@ public final class PrechargeResistor implements Serializable {
    * @return in V; empty if not stated
    */
   public Optional<Quantity<ElectricPotential>> voltage() {
-    return Optional.ofNullable(data.voltageV()).map(Kind.VOLTAGE::ofSi);
+    return Optional.ofNullable(ratings.voltageV()).map(Kind.VOLTAGE::ofSi);
   }
 
   /**
@@ -274,7 +231,7 @@ public final class PrechargeResistor implements Serializable {
    * @return in kg; empty if not stated
    */
   public Optional<Quantity<Mass>> mass() {
-    return Optional.ofNullable(data.massKg()).map(Kind.MASS::ofSi);
+    return Optional.ofNullable(trade.massKg()).map(Kind.MASS::ofSi);
   }
 
   /**
@@ -283,7 +240,7 @@ public final class PrechargeResistor implements Serializable {
    * @return empty if not stated
    */
   public Optional<Price> price() {
-    return Optional.ofNullable(data.price());
+    return Optional.ofNullable(trade.price());
   }
 
   /**
@@ -303,52 +260,47 @@ public final class PrechargeResistor implements Serializable {
 
   /** Infinite if for any time; NaN if not known. */
   double bearsS(double powerW) {
-    Double continuousW = data.continuousW();
-    if (continuousW != null && powerW <= continuousW) {
-      return Double.POSITIVE_INFINITY;
-    }
-    LogLogTable overload = data.overload();
-    if (overload != null && overload.covers(powerW)) {
-      return overload.at(powerW);
-    }
-    Double pulseJ = data.pulseJ();
-    return pulseJ == null ? Double.NaN : pulseJ / powerW;
+    return ratings.bearsS(powerW);
   }
 
   double ohm() {
-    return data.ohm();
+    return ohm;
   }
 
   /** 0 if not stated; then the corners are not known either. */
   double toleranceOrZero() {
-    Double tolerance = data.tolerance();
+    Double tolerance = ratings.tolerance();
     return tolerance == null ? 0 : tolerance;
   }
 
   boolean hasTolerance() {
-    return data.tolerance() != null;
+    return ratings.tolerance() != null;
   }
 
   @Nullable Double continuousW() {
-    return data.continuousW();
+    return ratings.continuousW();
   }
 
   @Nullable Double pulseJ() {
-    return data.pulseJ();
+    return ratings.pulseJ();
   }
 
   @Nullable Double voltageV() {
-    return data.voltageV();
+    return ratings.voltageV();
   }
 
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof PrechargeResistor that && data.equals(that.data);
+    return other instanceof PrechargeResistor that
+        && name.equals(that.name)
+        && ohm == that.ohm
+        && ratings.equals(that.ratings)
+        && trade.equals(that.trade);
   }
 
   @Override
   public int hashCode() {
-    return data.hashCode();
+    return Objects.hash(name, ohm, ratings, trade);
   }
 
   /**

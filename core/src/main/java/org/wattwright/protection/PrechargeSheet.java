@@ -1,6 +1,7 @@
 package org.wattwright.protection;
 
 import static org.wattwright.units.WorkshopUnits.AMPERE;
+import static org.wattwright.units.WorkshopUnits.AMPERE_SQUARED_SECOND;
 import static org.wattwright.units.WorkshopUnits.JOULE;
 import static org.wattwright.units.WorkshopUnits.MICROFARAD;
 import static org.wattwright.units.WorkshopUnits.OHM;
@@ -10,11 +11,13 @@ import static org.wattwright.units.WorkshopUnits.WATT;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
+import javax.measure.quantity.Energy;
 import javax.measure.quantity.Time;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.check.StepBuilder;
 import org.wattwright.check.Worksheet;
+import org.wattwright.units.JouleIntegral;
 import org.wattwright.units.Kind;
 
 /** Writes the working of a pre-charge: target, course, corners, peak, energy. */
@@ -41,15 +44,18 @@ final class PrechargeSheet {
     Figure closing = closing();
     course(result, closing);
     peak(result);
-    result
-        .energyPerShot()
-        .ifPresent(
-            energy ->
-                step("W", "most energy in the resistor at a shot")
-                    .formula("R·∫i²dt")
-                    .with("R", ohms)
-                    .gives(Figure.of(energy, JOULE)));
+    result.energyPerShot().ifPresent(energy -> energy(result.worstShot(), energy));
     return sheet.toWorksheet();
+  }
+
+  /** At the corner of the tolerances that heats it most. */
+  private void energy(PrechargeResult.Shot shot, Quantity<Energy> energy) {
+    Quantity<JouleIntegral> integral = shot.course().jouleIntegral(SECOND.of(shot.timeS()));
+    step("W", "most energy in the resistor at a shot, until the contactor closes")
+        .formula("R_w·∫i²dt")
+        .with("R_w", shot.ohm(), OHM)
+        .with("∫i²dt", Figure.of(integral, AMPERE_SQUARED_SECOND))
+        .gives(Figure.of(energy, JOULE));
   }
 
   private StepBuilder step(String symbol, String meaning) {
@@ -59,6 +65,12 @@ final class PrechargeSheet {
   private void inputs() {
     step("U", "highest voltage of the pack").gives(supply);
     step("C", "capacitance of the bus").gives(bus);
+    if (precharge.capacitanceTolerance() > 0) {
+      step("c", "by which share it may be more or less")
+          .basis(precharge.givenTolerance().basis())
+          .source(precharge.givenTolerance().source())
+          .gives(Figure.share(precharge.capacitanceTolerance()));
+    }
     step("R", "resistor " + resistor.name()).source(Source.dataSheet(resistor.name())).gives(ohms);
     step("R_s", "resistance of the supply, 0 Ω if not stated").gives(supplyOhms);
     PrechargeKernel.Load load = precharge.load();

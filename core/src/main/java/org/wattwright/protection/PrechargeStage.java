@@ -41,13 +41,15 @@ final class PrechargeStage {
     PrechargeBuilder builder =
         Precharge.from(Kind.VOLTAGE.ofSi(highestV))
             .capacitance(circuit.loadCapacitance().orElseThrow())
+            .capacitanceTolerance(circuit.loadCapacitanceTolerance())
             .contactor(contactor);
+    circuit.runningLoads().forEach(builder::load);
     // The inrush is highest where the battery has least resistance, which is at its highest fault.
     supplies.stream()
         .findFirst()
         .flatMap(supply -> supply.faults().highest())
         .ifPresent(highest -> builder.supplyResistance(highest.resistance()));
-    PrechargeWish wish = circuit.prechargeWish();
+    PrechargeWish wish = circuit.guard().precharge();
     if (wish.withinS() != null && wish.timeOutS() != null) {
       builder.within(Kind.TIME.ofSi(wish.withinS())).timeOut(Kind.TIME.ofSi(wish.timeOutS()));
     }

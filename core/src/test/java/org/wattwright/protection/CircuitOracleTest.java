@@ -107,6 +107,10 @@ class CircuitOracleTest {
     return circuits;
   }
 
+  static CircuitDesign randomDesign(Generator random) {
+    return new Job(random).designer().run();
+  }
+
   @ParameterizedTest
   @MethodSource("cases")
   void findsTheSmallestOfAllCombinationsThatPassTheirChecks(Generator random) {

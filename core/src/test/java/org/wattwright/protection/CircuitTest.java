@@ -30,6 +30,8 @@ class CircuitTest {
             .build();
     assertThat(told.missing()).isEmpty();
     assertThat(told).hasToString("heater: heater, 20 A, 2 m");
+    assertThat(Circuit.of("pump", CircuitRole.AUXILIARY).length(metres(2)))
+        .hasToString("pump: auxiliary, 2 m");
     assertThat(told.highestOperatingCurrent()).contains(amperes(20));
   }
 

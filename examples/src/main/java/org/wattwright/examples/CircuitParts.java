@@ -57,10 +57,11 @@ final class CircuitParts {
     }
   }
 
-  private static void addLoad(CircuitBuilder circuit, CircuitInput.Load load) {
+  private void addLoad(CircuitBuilder circuit, CircuitInput.Load load) {
     load.continuous().ifPresent(circuit::continuousCurrent);
     load.highest().ifPresent(circuit::highestOperatingCurrent);
     load.capacitance().ifPresent(circuit::loadCapacitance);
+    circuit.loadCapacitanceTolerance(input.precharge().tolerance());
     if (!load.duty().isEmpty()) {
       circuit.profile(profile(load.duty()));
     }
@@ -110,6 +111,7 @@ final class CircuitParts {
             .precharge()
             .repeats()
             .ifPresent(times -> circuit.prechargeRepeats(times.count(), times.period()));
+        input.precharge().bleed().ifPresent(ohm -> circuit.bleedResistor(ohm, 0));
       }
     }
     guard.trip().ifPresent(circuit::trip);

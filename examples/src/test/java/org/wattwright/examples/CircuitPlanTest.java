@@ -86,7 +86,7 @@ class CircuitPlanTest {
     assertThat(main.precharge().orElseThrow().slowest().completes()).isTrue();
     assertThat(main.fuse()).isPresent();
     assertThat(main.clearingTime().map(Kind.TIME::siValueOf).orElseThrow())
-        .isCloseTo(0.3 + 0.018, within(1e-9));
+        .isCloseTo(0.3 + 0.020, within(1e-9));
   }
 
   @Test
