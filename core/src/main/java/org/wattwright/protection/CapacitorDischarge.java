@@ -200,6 +200,10 @@ public final class CapacitorDischarge implements Serializable {
         : damping().currentA(timeS);
   }
 
+  double voltageV() {
+    return voltageV;
+  }
+
   double peakA() {
     return currentA(peakS());
   }

@@ -15,7 +15,8 @@ import org.wattwright.units.Kind;
  * them it is straight on log–log paper, or bows below the chord where arcing is added to melting,
  * so that the chord lies on the safe side. Times are virtual, I²t by I², as the cable's are.
  *
- * @param clearing longest clearing time against prospective current, as far as it is known
+ * @param clearing longest clearing time against prospective current, as far as it is known, with
+ *     what capacitors add
  * @param minimumBreakingA least current that it may break
  * @param breakingA highest current that it may break
  */
@@ -26,7 +27,7 @@ record FuseLine(TimeCurve clearing, double minimumBreakingA, double breakingA) {
   private static final double SAME = 1e-10;
 
   /** The fuse at a voltage; null if nothing is known of its clearing. */
-  static @Nullable FuseLine of(Fuse fuse, double voltageV) {
+  static @Nullable FuseLine of(Fuse fuse, double voltageV, CapacitorInfeed infeed) {
     FuseData data = fuse.data();
     Double breakingA = data.breakingCapacityA();
     if (breakingA == null) {
@@ -39,8 +40,9 @@ record FuseLine(TimeCurve clearing, double minimumBreakingA, double breakingA) {
     double[] timesS = new double[atA.length];
     int size = 0;
     for (double currentA : atA) {
-      double totalA2S = letThroughA2S(solver, voltageV, currentA);
-      if (totalA2S > 0) {
+      double aloneA2S = letThroughA2S(solver, voltageV, currentA);
+      if (aloneA2S > 0) {
+        double totalA2S = infeed.throughA2S(data, voltageV, aloneA2S);
         double timeS = totalA2S / (currentA * currentA);
         if (size == 0 || !isSame(currentsA[size - 1], timesS[size - 1], currentA, timeS)) {
           currentsA[size] = currentA;

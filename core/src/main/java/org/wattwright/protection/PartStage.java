@@ -1,6 +1,7 @@
 package org.wattwright.protection;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import javax.measure.Quantity;
 import org.wattwright.check.Basis;
@@ -39,10 +40,18 @@ final class PartStage {
     List<FuseCase> cases = new ArrayList<>();
     if (circuit.isFused()) {
       for (Fuse fuse : spec.fuses()) {
-        cases.add(new FuseCase(fuse, highestV, ownChecks(fuse)));
+        cases.add(new FuseCase(fuse, highestV, capacitors(), ownChecks(fuse)));
       }
     }
     return cases;
+  }
+
+  /** Of whichever supply has the largest. */
+  private List<CapacitorDischarge> capacitors() {
+    return supplies.stream()
+        .map(supply -> supply.faults().capacitors())
+        .max(Comparator.comparingDouble(all -> CapacitorInfeed.of(all).jouleA2S()))
+        .orElse(List.of());
   }
 
   /** All that the fuse must pass at the highest fault; cable and trip are left open. */
