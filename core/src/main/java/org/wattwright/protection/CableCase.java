@@ -30,9 +30,6 @@ import org.wattwright.units.Price;
  * needs to know of it. Not thread-safe: the withstand is worked out when first asked for.
  */
 final class CableCase {
-  /** Coldest cable at which the most current flows; common practice. */
-  private static final double COLD_C = -20;
-
   private final Circuit circuit;
   private final SizingLine line;
   private final CircuitPart part;
@@ -45,15 +42,10 @@ final class CableCase {
   private CableCase(Circuit circuit, SizingLine line) {
     this.circuit = circuit;
     this.line = line;
-    this.run =
-        ConductorRun.of(line.cable(), Kind.LENGTH.ofSi(circuit.outM()))
-            .withReturnLength(Kind.LENGTH.ofSi(circuit.backM()))
-            .withJoints(circuit.joints())
-            .inParallel(line.parallelRuns());
+    this.run = LoadCapacitors.run(circuit, line.cable(), line.parallelRuns());
     this.loopOhm =
         Kind.RESISTANCE.siValueOf(run.expectedResistanceAt(line.cable().temperatureLimit()).high());
-    this.leastLoopOhm =
-        Kind.RESISTANCE.siValueOf(run.expectedResistanceAt(CELSIUS.of(COLD_C)).low());
+    this.leastLoopOhm = LoadCapacitors.leastOhm(run);
     this.part = part();
     this.operating = operating();
   }
@@ -141,6 +133,15 @@ final class CableCase {
   /** Least that cable and joints have, cold. */
   double leastLoopOhm() {
     return leastLoopOhm;
+  }
+
+  /** Least that the cables have, touching. */
+  double leastLoopHenry() {
+    return LoadCapacitors.leastHenry(circuit, line.cable(), line.parallelRuns());
+  }
+
+  Circuit circuit() {
+    return circuit;
   }
 
   Optional<Quantity<Temperature>> operatingTemperature() {

@@ -64,6 +64,8 @@ public final class Circuit implements Serializable {
   private final @Nullable CircuitSupply supply;
   private final List<CircuitSupply> segments;
   private final boolean isFedBackwards;
+  private final double capacitorOhm;
+  private final double capacitorHenry;
   private final @Nullable OvercurrentTrip trip;
   private final @Nullable Double capacitanceF;
   private final @Nullable Double limitA;
@@ -93,6 +95,8 @@ public final class Circuit implements Serializable {
     supply = builder.supply;
     segments = builder.segments;
     isFedBackwards = builder.isFedBackwards;
+    capacitorOhm = builder.capacitorOhm;
+    capacitorHenry = builder.capacitorHenry;
     trip = builder.trip;
     capacitanceF = builder.capacitanceF;
     limitA = builder.limitA;
@@ -416,6 +420,15 @@ public final class Circuit implements Serializable {
 
   double backM() {
     return backM == null ? 0 : backM;
+  }
+
+  /** What the capacitors at the load end have in their own way; 0 if not told. */
+  double capacitorOhm() {
+    return capacitorOhm;
+  }
+
+  double capacitorHenry() {
+    return capacitorHenry;
   }
 
   PrechargeWish prechargeWish() {

@@ -1,7 +1,6 @@
 package org.wattwright.protection;
 
 import static org.wattwright.units.WorkshopUnits.AMPERE;
-import static org.wattwright.units.WorkshopUnits.AMPERE_SQUARED_SECOND;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 
 import java.util.ArrayList;
@@ -81,7 +80,7 @@ record CircuitAssembly(
       return checks;
     }
     checks.addAll(of.madeWithoutPrecharge(cable, contactor));
-    checks.addAll(of.fedBackwards(cable));
+    checks.addAll(of.fedBackwards(cable, fuseInCharge, contactor));
     addFuse(checks);
     checks.add(cover().check());
     for (CircuitSupply supply : of.supplies()) {
@@ -227,16 +226,5 @@ record CircuitAssembly(
     return Double.isInfinite(neededA)
         ? check.note("no fault is cleared that quickly").holds(false)
         : check.atLeast(actual, Figure.ofSi(neededA, AMPERE));
-  }
-
-  static Check backwards(Circuit circuit, CapacitorDischarge discharge, double withstandA2S) {
-    return Check.named(
-            "protection.fed-backwards",
-            "capacitors of " + circuit.name() + " emptied into a fault on its cable")
-        .source(CableWithstand.SOURCE)
-        .safety()
-        .atMost(
-            Figure.of(discharge.jouleIntegral(), AMPERE_SQUARED_SECOND),
-            Figure.ofSi(withstandA2S, AMPERE_SQUARED_SECOND));
   }
 }

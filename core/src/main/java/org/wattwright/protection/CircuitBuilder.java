@@ -3,8 +3,10 @@ package org.wattwright.protection;
 import static org.wattwright.units.WorkshopUnits.AMPERE;
 import static org.wattwright.units.WorkshopUnits.CELSIUS;
 import static org.wattwright.units.WorkshopUnits.FARAD;
+import static org.wattwright.units.WorkshopUnits.HENRY;
 import static org.wattwright.units.WorkshopUnits.METRE;
 import static org.wattwright.units.WorkshopUnits.MILLIMETRE;
+import static org.wattwright.units.WorkshopUnits.OHM;
 import static org.wattwright.units.WorkshopUnits.SECOND;
 import static org.wattwright.units.WorkshopUnits.SQUARE_METRE;
 import static org.wattwright.units.WorkshopUnits.VOLT;
@@ -15,7 +17,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.ElectricCapacitance;
 import javax.measure.quantity.ElectricCurrent;
+import javax.measure.quantity.ElectricInductance;
 import javax.measure.quantity.ElectricPotential;
+import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -50,6 +54,8 @@ public final class CircuitBuilder {
   @Nullable CircuitSupply supply;
   List<CircuitSupply> segments = List.of();
   boolean isFedBackwards;
+  double capacitorOhm;
+  double capacitorHenry;
   @Nullable OvercurrentTrip trip;
   @Nullable Double capacitanceF;
   @Nullable Double limitA;
@@ -330,7 +336,7 @@ public final class CircuitBuilder {
   }
 
   /**
-   * Capacitance of the devices at the load end.
+   * Capacitance of the devices at the load end, with that of all circuits behind this one.
    *
    * @param value ≥ 0 F; zero where there is none
    * @return this builder
@@ -350,6 +356,23 @@ public final class CircuitBuilder {
   public CircuitBuilder fedBackwards() {
     isFedBackwards = true;
     return this;
+  }
+
+  /**
+   * As {@link #fedBackwards()}, with what the capacitors have in their own way: without it a fault
+   * at the load end, and in circuits that begin there, is not checked, since no cable lies between.
+   *
+   * @param resistance from the capacitors to the load end, in series, &gt; 0 Ω
+   * @param inductance of the same way, ≥ 0 H
+   * @return this builder
+   * @throws InvalidInputException if an argument is outside its range
+   */
+  public CircuitBuilder fedBackwards(
+      Quantity<ElectricResistance> resistance, Quantity<ElectricInductance> inductance) {
+    capacitorOhm = Require.quantity(field("capacitorResistance"), resistance, OHM).positive();
+    capacitorHenry =
+        Require.quantity(field("capacitorInductance"), inductance, HENRY).nonNegative();
+    return fedBackwards();
   }
 
   /**

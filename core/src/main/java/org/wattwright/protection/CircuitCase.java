@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import javax.measure.Quantity;
-import javax.measure.quantity.ElectricCapacitance;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
 import org.wattwright.units.Kind;
@@ -33,9 +31,18 @@ record CircuitCase(
   /** A fuse and a contactor in series. */
   record Pair(FuseCase fuse, SwitchCase contactor) {}
 
-  /** Currents in A, voltage in V and times in s of the circuit. */
+  /**
+   * Currents in A, voltage in V and times in s of the circuit.
+   *
+   * @param behind capacitors that feed a fault from the far end
+   */
   record CircuitNumbers(
-      double operatingA, double highestA, double highestV, double clearingS, double riseS) {}
+      double operatingA,
+      double highestA,
+      double highestV,
+      double clearingS,
+      double riseS,
+      List<LoadCapacitors> behind) {}
 
   static CircuitCase of(
       Circuit circuit,
@@ -148,19 +155,14 @@ record CircuitCase(
     return checks;
   }
 
-  /** Heat in the cable when the load's capacitors empty into a fault at its near end. */
-  List<Check> fedBackwards(CableCase cable) {
-    if (!circuit.isFedBackwards() || circuit.loadCapacitance().isEmpty()) {
+  /** Cable, contactor and its own fuse when capacitors at the far end empty backwards. */
+  List<Check> fedBackwards(
+      CableCase cable, @Nullable FuseCase fuse, @Nullable SwitchCase contactor) {
+    if (numbers.behind().isEmpty()) {
       return List.of();
     }
-    Quantity<ElectricCapacitance> capacitance = circuit.loadCapacitance().get();
-    if (!(Kind.CAPACITANCE.siValueOf(capacitance) > 0)) {
-      return List.of();
-    }
-    CapacitorDischarge discharge =
-        CapacitorDischarge.of(circuit.name(), capacitance, Kind.VOLTAGE.ofSi(numbers.highestV()))
-            .through(Kind.RESISTANCE.ofSi(cable.leastLoopOhm()), Kind.INDUCTANCE.ofSi(0));
-    return List.of(CircuitAssembly.backwards(circuit, discharge, cable.withstand().withstandA2S()));
+    Fuse own = fuse == null || !circuit.isFused() ? null : fuse.fuse();
+    return new BackwardChecks(circuit, numbers.behind(), cable).of(cable, own, contactor);
   }
 
   /** The check, marked by the segment unless it is that of the whole supply. */

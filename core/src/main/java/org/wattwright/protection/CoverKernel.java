@@ -59,6 +59,7 @@ final class CoverKernel {
       return List.of(new Condition(CoverShortfall.NO_FUSE, CurrentRanges.NONE));
     }
     TimeCurve clearing = fuse.clearing();
+    TimeCurve heat = fuse.heat();
     List<Condition> conditions = new ArrayList<>(5);
     conditions.add(
         new Condition(
@@ -74,12 +75,12 @@ final class CoverKernel {
     conditions.add(
         new Condition(
             CoverShortfall.FUSE_SLOWER_THAN_CABLE,
-            known.computeIfAbsent(new Pair(cable, fuse), pair -> cable.bears(clearing))));
+            known.computeIfAbsent(new Pair(cable, fuse), pair -> cable.bears(heat))));
     if (contactor != null) {
       conditions.add(
           new Condition(
               CoverShortfall.FUSE_SLOWER_THAN_CONTACTOR,
-              known.computeIfAbsent(new Pair(fuse, contactor), p -> contactor.bears(clearing))));
+              known.computeIfAbsent(new Pair(fuse, contactor), p -> contactor.bears(heat))));
       if (trip != null) {
         conditions.add(
             new Condition(

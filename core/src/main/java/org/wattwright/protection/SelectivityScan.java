@@ -68,7 +68,7 @@ final class SelectivityScan {
     for (double bendA : upstream.fastestBendsA()) {
       if (bendA > lowA && bendA < highA) {
         faults.add(highest.limitedTo(bendA));
-        faults.add(highest.limitedTo(Math.nextUp(Math.nextUp(bendA))));
+        faults.add(highest.limitedTo(bendA * (1 + ClearingSolver.BESIDE)));
       }
     }
     return faults;

@@ -184,6 +184,44 @@ class FaultNgspiceTest {
     assertThat(both.get("joule")).as("more than the battery alone").isGreaterThan(aloneA2S);
   }
 
+  /**
+   * A fault of 5 mΩ somewhere in a cable of 4 mΩ and 1.2 µH, fed by the battery and another
+   * capacitor from its near end and by its own capacitor from its far end.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.0001", "0.25", "0.5", "0.75", "0.9999"})
+  void aFaultInACableIsFedFromBothSides(double share) throws IOException, InterruptedException {
+    String deck =
+        "sides%nV1 a 0 DC 400%nR1 a b 0.08%nL1 b c 15u IC=0%n"
+            + "C2 d 0 0.3m IC=400%nR2 d e 0.02%nL2 e c 2u IC=0%n"
+            + "Vn c f DC 0%nR3 f g %1$.9g%nL3 g k %2$.9g IC=0%nRf k m 0.005%nVm m 0 DC 0%n"
+            + "C4 p 0 0.6m IC=400%nVf p q DC 0%nR4 q s %3$.9g%nL4 s k %4$.9g IC=0%n"
+            + ".measure tran near INTEG par('i(Vn)*i(Vn)')%n"
+            + ".measure tran far INTEG par('i(Vf)*i(Vf)')%n"
+            + ".measure tran farpeak MAX i(Vf)%n.measure tran nearpeak MAX i(Vn)%n";
+    double endS = 1e-3;
+    Map<String, Double> circuit =
+        transientOf(
+            String.format(
+                Locale.ROOT,
+                deck,
+                0.004 * share,
+                1.2e-6 * share,
+                0.004 * (1 - share),
+                1.2e-6 * (1 - share)),
+            endS);
+    CombinedFault near =
+        CombinedFault.of(
+            FaultParts.fault(400, 0.08, 15e-6), List.of(discharge(400, 0.02, 2e-6, 0.3e-3)));
+    assertThat(Kind.JOULE_INTEGRAL.siValueOf(near.jouleIntegralAtMost(seconds(endS))))
+        .isGreaterThan(circuit.get("near"));
+    assertThat(Kind.CURRENT.siValueOf(near.peakAtMost())).isGreaterThan(circuit.get("nearpeak"));
+    // What heats the stretch up to the fault counts as if it were the whole cable's resistance.
+    CapacitorDischarge far = discharge(400, 0.005 + 0.004 * (1 - share), 1e-9, 0.6e-3);
+    assertThat(Kind.JOULE_INTEGRAL.siValueOf(far.jouleIntegral()))
+        .isGreaterThan(circuit.get("far"));
+  }
+
   @Test
   void batteryAndCapacitorAddUp() throws IOException, InterruptedException {
     String deck =

@@ -57,7 +57,7 @@ final class CircuitParts {
     }
   }
 
-  private static void addLoad(CircuitBuilder circuit, CircuitInput.Load load) {
+  private void addLoad(CircuitBuilder circuit, CircuitInput.Load load) {
     load.continuous().ifPresent(circuit::continuousCurrent);
     load.highest().ifPresent(circuit::highestOperatingCurrent);
     load.capacitance().ifPresent(circuit::loadCapacitance);
@@ -65,7 +65,8 @@ final class CircuitParts {
       circuit.profile(profile(load.duty()));
     }
     if (load.fedBackwards()) {
-      circuit.fedBackwards();
+      circuit.fedBackwards(
+          input.faults().capacitorLoop().value(), input.faults().inductance().value());
     }
   }
 
