@@ -66,7 +66,7 @@ public final class Circuit implements Serializable {
   private final boolean isFedBackwards;
   private final double capacitorOhm;
   private final double capacitorHenry;
-  private final @Nullable OvercurrentTrip trip;
+  private final List<OvercurrentTrip> trips;
   private final @Nullable Double capacitanceF;
   private final @Nullable Double limitA;
   private final @Nullable String limitedBy;
@@ -97,7 +97,7 @@ public final class Circuit implements Serializable {
     isFedBackwards = builder.isFedBackwards;
     capacitorOhm = builder.capacitorOhm;
     capacitorHenry = builder.capacitorHenry;
-    trip = builder.trip;
+    trips = builder.trips;
     capacitanceF = builder.capacitanceF;
     limitA = builder.limitA;
     limitedBy = builder.limitedBy;
@@ -110,8 +110,10 @@ public final class Circuit implements Serializable {
       circuit.requireAbove(
           "highestOperatingCurrent", circuit.operatingA, circuit.leastPeakA(), true);
     }
-    if (circuit.trip != null) {
-      circuit.requireAbove("trip", circuit.trip.currentA(), circuit.operatingA(), true);
+    for (OvercurrentTrip trip : circuit.trips) {
+      boolean isDelayed = trip.delayS() > 0;
+      double leastA = isDelayed ? circuit.continuousA() : circuit.operatingA();
+      circuit.requireAbove("trip", trip.currentA(), leastA, true);
     }
     return circuit;
   }
@@ -295,12 +297,12 @@ public final class Circuit implements Serializable {
   }
 
   /**
-   * The setting that opens its contactor.
+   * The settings that open its contactor.
    *
-   * @return empty without one
+   * @return by delay, the quickest first; empty without one
    */
-  public Optional<OvercurrentTrip> trip() {
-    return Optional.ofNullable(trip);
+  public List<OvercurrentTrip> trips() {
+    return trips;
   }
 
   /**
@@ -448,8 +450,8 @@ public final class Circuit implements Serializable {
     return upstream;
   }
 
-  @Nullable OvercurrentTrip tripOrNull() {
-    return trip;
+  @Nullable OvercurrentTrip quickestTrip() {
+    return trips.isEmpty() ? null : trips.get(0);
   }
 
   /**

@@ -73,9 +73,7 @@ record CircuitAssembly(
   List<Check> checks() {
     List<Check> checks = new ArrayList<>(cable.line().checks());
     cable.lostRun().ifPresent(checks::add);
-    if (contactor != null) {
-      checks.addAll(contactor.checks());
-    }
+    checks.addAll(contactor == null ? TripChecks.of(circuit()) : contactor.checks());
     if (!cable.passes() && !cable.isProvisional()) {
       return checks;
     }
@@ -194,7 +192,7 @@ record CircuitAssembly(
   }
 
   private void addFuseFirst(List<Check> checks, FuseCase fuse, SwitchCase switchCase) {
-    OvercurrentTrip trip = circuit().tripOrNull();
+    OvercurrentTrip trip = circuit().quickestTrip();
     for (CircuitSupply supply : of.supplies()) {
       FaultCurrent highest = supply.faults().highest().orElseThrow();
       if (trip != null && fuse.clearing(highest) instanceof Clearing.Cleared cleared) {

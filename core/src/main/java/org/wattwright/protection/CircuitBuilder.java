@@ -11,6 +11,8 @@ import static org.wattwright.units.WorkshopUnits.SECOND;
 import static org.wattwright.units.WorkshopUnits.SQUARE_METRE;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
@@ -56,7 +58,7 @@ public final class CircuitBuilder {
   boolean isFedBackwards;
   double capacitorOhm;
   double capacitorHenry;
-  @Nullable OvercurrentTrip trip;
+  List<OvercurrentTrip> trips = List.of();
   @Nullable Double capacitanceF;
   @Nullable Double limitA;
   @Nullable String limitedBy;
@@ -331,7 +333,22 @@ public final class CircuitBuilder {
    * @return this builder
    */
   public CircuitBuilder trip(OvercurrentTrip value) {
-    trip = Objects.requireNonNull(value, "trip");
+    return trips(List.of(value));
+  }
+
+  /**
+   * Settings that open the contactor, or stop a source that limits its own current, such as one at
+   * once and one below the peaks of operation that waits for longer than they last.
+   *
+   * @param value the settings, in any order; those set before no longer count
+   * @return this builder
+   */
+  public CircuitBuilder trips(List<OvercurrentTrip> value) {
+    List<OvercurrentTrip> all = new ArrayList<>(value);
+    all.sort(
+        Comparator.comparingDouble(OvercurrentTrip::delayS)
+            .thenComparingDouble(OvercurrentTrip::currentA));
+    trips = List.copyOf(all);
     return this;
   }
 
@@ -409,7 +426,8 @@ public final class CircuitBuilder {
    *
    * @return immutable
    * @throws InvalidInputException if the highest operating current is below the continuous one or
-   *     the profile's peak, or a trip is set below it
+   *     the profile's peak, or a trip is set below the continuous current, or below the highest
+   *     operating current without a delay
    */
   public Circuit build() {
     return Circuit.from(this);

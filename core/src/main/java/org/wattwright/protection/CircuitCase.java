@@ -73,7 +73,7 @@ record CircuitCase(
 
   double idealNeededA(CoverRules rules, @Nullable FuseCase fuse) {
     return kernel
-        .clearedWithin(numbers.clearingS(), rules, lineOf(fuse), SwitchLine.IDEAL)
+        .clearedWithin(numbers.clearingS(), rules, lineOf(fuse))
         .startOfTail(numbers.highestA());
   }
 
@@ -92,7 +92,7 @@ record CircuitCase(
   /** Lowest current from which every fault is cleared in time; infinite if none. */
   double neededA(CoverRules rules, @Nullable FuseCase fuse, @Nullable SwitchCase contactor) {
     return kernel
-        .clearedWithin(numbers.clearingS(), rules, lineOf(fuse), lineOf(contactor))
+        .clearedWithin(numbers.clearingS(), rules, lineOf(fuse))
         .startOfTail(numbers.highestA());
   }
 

@@ -178,14 +178,10 @@ public final class DesignedCircuit {
     return lowestFault()
         .map(
             lowest ->
-                parts
-                    .of()
-                    .kernel()
-                    .clearingS(
-                        Kind.CURRENT.siValueOf(lowest),
-                        parts.rules(),
-                        CircuitCase.lineOf(parts.fuseInCharge()),
-                        CircuitCase.lineOf(parts.contactor())))
+                CoverKernel.clearingS(
+                    Kind.CURRENT.siValueOf(lowest),
+                    parts.rules(),
+                    CircuitCase.lineOf(parts.fuseInCharge())))
         .map(Kind.TIME::ofSi);
   }
 
@@ -270,7 +266,7 @@ public final class DesignedCircuit {
     circuit()
         .highestOperatingCurrent()
         .ifPresent(current -> marks.add(new CoverMark("highest operating current", current)));
-    circuit().trip().ifPresent(trip -> marks.add(new CoverMark("trip", trip.current())));
+    circuit().trips().forEach(trip -> marks.add(new CoverMark("trip", trip.current())));
     if (parts.contactor() != null && parts.contactor().line().breakA() > 0) {
       marks.add(
           new CoverMark(

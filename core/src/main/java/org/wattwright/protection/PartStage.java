@@ -129,7 +129,8 @@ final class PartStage {
               BreakRating.reverse(
                   Kind.CURRENT.ofSi(circuit.operatingA()), Kind.VOLTAGE.ofSi(highestV))));
     }
-    if (circuit.tripOrNull() != null && contactor.openingTime().isEmpty()) {
+    checks.addAll(TripChecks.of(circuit));
+    if (circuit.quickestTrip() != null && contactor.openingTime().isEmpty()) {
       checks.add(
           Check.named("protection.opening-time", "opening time of " + contactor.name())
               .source(contactor.source())
