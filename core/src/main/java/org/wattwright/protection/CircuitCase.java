@@ -105,6 +105,18 @@ record CircuitCase(
     return leastOhm;
   }
 
+  /** From the highest fault down to where a fuse no longer clears in time. */
+  FaultRange clearedBy(FuseCase fuse, CircuitSupply supply) {
+    FaultCurrent highest = supply.faults().highest().orElseThrow();
+    FuseLine line = fuse.line();
+    double fromA =
+        line == null
+            ? Double.POSITIVE_INFINITY
+            : line.clearing().atMost(numbers.clearingS()).startOfTail(highest.prospectiveA());
+    FaultCurrent lowest = fromA < highest.prospectiveA() ? highest.limitedTo(fromA) : highest;
+    return FaultRange.of(highest, lowest);
+  }
+
   /** What the fuse lets through at the highest faults against what the contactor bears. */
   List<Check> letThrough(FuseCase fuse, SwitchCase contactor) {
     return letThroughs.computeIfAbsent(
