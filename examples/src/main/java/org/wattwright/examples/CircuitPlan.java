@@ -182,6 +182,7 @@ final class CircuitPlan {
             .attestedBy()
             .map(who -> InletProtection.residualCurrentAttested(who, true))
             .orElseGet(InletProtection::residualCurrentUnknown));
+    checks.add(InletProtection.supplyBreakerUnknown());
     inlet.isolation().ifPresent(ohm -> checks.add(InletProtection.isolation(ohm)));
     inlet.protectiveEarth().ifPresent(ohm -> checks.add(InletProtection.protectiveEarth(ohm)));
     return checks;
