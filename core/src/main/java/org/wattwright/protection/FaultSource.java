@@ -70,6 +70,7 @@ public final class FaultSource implements Serializable {
    * @return the source
    */
   public static FaultSource of(Pack pack) {
+    Objects.requireNonNull(pack, "pack");
     return new FaultSource(pack, FaultAssumptions.usual(pack), List.of());
   }
 
