@@ -34,7 +34,9 @@ final class CapacitorMap {
   List<LoadCapacitors> behind(Circuit circuit) {
     List<LoadCapacitors> behind = new ArrayList<>();
     for (LoadCapacitors each : all) {
-      boolean isBehind = LoadCapacitors.isAtOrBehind(each.circuit(), circuit);
+      boolean isBehind =
+          LoadCapacitors.isAtOrBehind(each.circuit(), circuit)
+              && hasSameSupply(each.circuit(), circuit);
       if (isBehind && !isCountedNearer(each.circuit(), circuit)) {
         behind.add(each);
       }
@@ -47,7 +49,7 @@ final class CapacitorMap {
     Circuit at = circuit;
     while (at != noNearer && at.upstreamOrNull() != null) {
       at = at.upstreamOrNull();
-      if (LoadCapacitors.feedsBack(at)) {
+      if (LoadCapacitors.feedsBack(at) && hasSameSupply(at, circuit)) {
         return true;
       }
     }
@@ -73,13 +75,17 @@ final class CapacitorMap {
   private boolean isBeside(Circuit other, Circuit circuit) {
     return !LoadCapacitors.isAtOrBehind(other, circuit)
         && !LoadCapacitors.isAtOrBehind(circuit, other)
-        && supplyOf.apply(other).equals(supplyOf.apply(circuit));
+        && hasSameSupply(other, circuit);
   }
 
   private boolean isBefore(Circuit other, Circuit circuit) {
     return other != circuit
         && LoadCapacitors.isAtOrBehind(circuit, other)
-        && supplyOf.apply(other).equals(supplyOf.apply(circuit));
+        && hasSameSupply(other, circuit);
+  }
+
+  private boolean hasSameSupply(Circuit one, Circuit other) {
+    return supplyOf.apply(one).equals(supplyOf.apply(other));
   }
 
   /** What is open because nothing limits the capacitors that stand at one end of a circuit. */

@@ -167,14 +167,24 @@ record CircuitCase(
     return checks;
   }
 
-  /** Cable, contactor and its own fuse when capacitors at the far end empty backwards. */
+  /**
+   * Cable, contactor and its own fuse when capacitors at the far end empty backwards; the cable when
+   * capacitors at the beginning of a branch without a fuse do.
+   */
   List<Check> fedBackwards(
       CableCase cable, @Nullable FuseCase fuse, @Nullable SwitchCase contactor) {
-    if (numbers.behind().isEmpty()) {
-      return List.of();
+    List<Check> checks = new ArrayList<>();
+    if (!numbers.behind().isEmpty()) {
+      Fuse own = fuse == null || !circuit.isFused() ? null : fuse.fuse();
+      checks.addAll(new BackwardChecks(circuit, numbers.behind(), cable).of(cable, own, contactor));
     }
-    Fuse own = fuse == null || !circuit.isFused() ? null : fuse.fuse();
-    return new BackwardChecks(circuit, numbers.behind(), cable).of(cable, own, contactor);
+    if (!circuit.isFused() && fuse != null && fuse.line() != null) {
+      for (CircuitSupply supply : supplies) {
+        UnfusedInfeed.of(this, supply, fuse.line())
+            .ifPresent(infeed -> checks.add(in(supply, infeed.check(cable.withstand()))));
+      }
+    }
+    return checks;
   }
 
   /** The check, marked by the segment unless it is that of the whole supply. */

@@ -200,6 +200,14 @@ class BackwardInfeedTest {
                     FaultRange.of(FaultParts.fault(14, 0.01, 0), FaultParts.fault(12, 0.02, 0))))
             .build();
     assertThat(infeed(List.of(charger().build(), low), 1)).isEmpty();
+    // Nor does it feed back into another one.
+    Circuit bare = main().build();
+    Circuit behind =
+        charger()
+            .fedFrom(bare)
+            .suppliedBy(low.supply().orElseThrow())
+            .build();
+    assertThat(of(List.of(bare, behind), 0).numbers().behind()).isEmpty();
   }
 
   private static List<Check> backwards(Contactor contactor, Fuse fuse) {
@@ -246,6 +254,39 @@ class BackwardInfeedTest {
     Fuse small = fuse.toBuilder().breakingCapacity(amperes(peakA / 1.01)).build();
     assertThat(backwards(weak, small).subList(1, 4))
         .allSatisfy(check -> assertThat(check.outcome()).isEqualTo(Outcome.FAIL));
+  }
+
+  /** A cable of 2.5 mm² behind the main's fuse, at whose beginning 0.6 mF stand. */
+  @Test
+  void aBranchWithoutAFuseBearsCapacitorsThatNoFuseLimits() {
+    Circuit main =
+        main()
+            .loadCapacitance(microfarads(600))
+            .fedBackwards(milliohms(80), microhenries(1))
+            .build();
+    List<Circuit> circuits = List.of(main, heater().fedFrom(main).withoutFuse().build());
+    CircuitCase of = of(circuits, 1);
+    Fuse fuse = CircuitParts.fuse("F-80", 80, 1);
+    FuseCase inCharge = new FuseCase(fuse, 403.2, List.of(), List.of());
+    CableCase cable = of.cables().get(0);
+    List<Check> checks = of.fedBackwards(cable, inCharge, null);
+    assertThat(checks).extracting(Check::code).containsExactly("protection.unfused-infeed");
+    // The slowest link bears most where it takes 5 s; its curve is straight on log-log paper.
+    double band = 1.1 * 1.05;
+    double slope = Math.log(60.0 / 1) / Math.log(200.0 / 400);
+    double fiveA = 200 * band * Math.pow(5 / 60.0, 1 / slope);
+    double fuseA2S = 5 * fiveA * fiveA;
+    double capacitorsA2S = 0.3e-3 * 403.2 * 403.2 / 0.08;
+    assertThat(actual(checks, 0))
+        .isCloseTo(
+            Math.pow(Math.sqrt(fuseA2S) + Math.sqrt(capacitorsA2S), 2),
+            withPercentage(OWN_ALGEBRA));
+    assertThat(
+            Kind.JOULE_INTEGRAL.siValueOf(
+                checks.get(0).limit().orElseThrow().quantity(Kind.JOULE_INTEGRAL)))
+        .isEqualTo(cable.withstand().withstandA2S());
+    Circuit fused = heater().fedFrom(main).build();
+    assertThat(of(List.of(main, fused), 1).fedBackwards(cable, inCharge, null)).isEmpty();
   }
 
   @Test
