@@ -168,8 +168,8 @@ record CircuitCase(
   }
 
   /**
-   * Cable, contactor and its own fuse when capacitors at the far end empty backwards; the cable when
-   * capacitors at the beginning of a branch without a fuse do.
+   * Cable, contactor and its own fuse when capacitors at the far end empty backwards; the cable
+   * when capacitors at the beginning of a branch without a fuse do.
    */
   List<Check> fedBackwards(
       CableCase cable, @Nullable FuseCase fuse, @Nullable SwitchCase contactor) {

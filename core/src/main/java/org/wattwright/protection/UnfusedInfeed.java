@@ -8,8 +8,8 @@ import org.wattwright.check.Figure;
 import org.wattwright.units.Kind;
 
 /**
- * A branch without a fuse of its own, fed by the fuse nearer to the source and by capacitors that no
- * fuse limits, since they stand behind that one.
+ * A branch without a fuse of its own, fed by the fuse nearer to the source and by capacitors that
+ * no fuse limits, since they stand behind that one.
  *
  * @param fuseA2S most that the fuse lets through at any fault that it clears in time
  * @param capacitorsA2S the capacitors emptied, Minkowski's sum
@@ -21,8 +21,7 @@ record UnfusedInfeed(Circuit circuit, double fuseA2S, double capacitorsA2S) {
     if (!(capacitorsA2S > 0)) {
       return Optional.empty();
     }
-    double highestA =
-        Kind.CURRENT.siValueOf(supply.faults().highest().orElseThrow().prospective());
+    double highestA = Kind.CURRENT.siValueOf(supply.faults().highest().orElseThrow().prospective());
     double fuseA2S = worstA2S(line.clearing(), of.numbers().clearingS(), highestA);
     return Optional.of(new UnfusedInfeed(of.circuit(), fuseA2S, capacitorsA2S));
   }
@@ -33,8 +32,7 @@ record UnfusedInfeed(Circuit circuit, double fuseA2S, double capacitorsA2S) {
     if (!(fromA <= highestA)) {
       return 0;
     }
-    double worst =
-        Math.max(withinS * fromA * fromA, clearing.at(highestA) * highestA * highestA);
+    double worst = Math.max(withinS * fromA * fromA, clearing.at(highestA) * highestA * highestA);
     for (int i = 0; i < clearing.size(); i++) {
       double atA = clearing.currentA(i);
       if (atA >= fromA && atA <= highestA) {

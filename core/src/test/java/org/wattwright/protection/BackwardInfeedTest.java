@@ -202,11 +202,7 @@ class BackwardInfeedTest {
     assertThat(infeed(List.of(charger().build(), low), 1)).isEmpty();
     // Nor does it feed back into another one.
     Circuit bare = main().build();
-    Circuit behind =
-        charger()
-            .fedFrom(bare)
-            .suppliedBy(low.supply().orElseThrow())
-            .build();
+    Circuit behind = charger().fedFrom(bare).suppliedBy(low.supply().orElseThrow()).build();
     assertThat(of(List.of(bare, behind), 0).numbers().behind()).isEmpty();
   }
 
