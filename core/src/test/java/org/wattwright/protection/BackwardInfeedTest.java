@@ -303,6 +303,17 @@ class BackwardInfeedTest {
             0);
     double a2s = actual(before.fedBackwards(before.cables().get(9), null, null), 0);
     assertThat(a2s).isCloseTo(0.5e-4 * 403.2 * 403.2 / (0.005 + LEAST_OHM), withPercentage(0.05));
+    // Past the contactor of the first one, through its cable too: 6 m of 0.206 Ω/km.
+    List<Check> past =
+        before.fedBackwards(
+            before.cables().get(9),
+            null,
+            new SwitchCase(CircuitParts.contactor("K", 50), null, List.of(), 403.2));
+    double ohm = 0.005 + 2.5 * LEAST_OHM;
+    double henry = 0.1e-6 + LEAST_HENRY + 3 * 4e-7 * arcosh(18.5 / 13);
+    SeriesDamping damping = new SeriesDamping(403.2, ohm, henry, 1e-4);
+    assertThat(actual(past, 1)).isCloseTo(0.5e-4 * 403.2 * 403.2 / ohm, withPercentage(0.05));
+    assertThat(actual(past, 2)).isCloseTo(damping.currentA(damping.peakS()), withPercentage(0.05));
   }
 
   private static double actual(List<Check> checks, int index) {

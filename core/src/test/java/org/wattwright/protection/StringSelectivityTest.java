@@ -130,4 +130,43 @@ class StringSelectivityTest {
     assertThat(Selectivity.of(string).carrying(0.5).over(silent).check(HIGH, volts(400)).outcome())
         .isEqualTo(Outcome.NOT_CHECKED);
   }
+
+  /** Of two circuits at the bus the one that is not selective is named; one behind is not asked. */
+  @Test
+  void theWorstCircuitAtTheBusIsNamed() {
+    Circuit main =
+        Circuit.of("main", CircuitRole.TRACTION_MAIN)
+            .continuousCurrent(amperes(130))
+            .length(metres(1))
+            .installation(Installation.freeAir(celsius(40)))
+            .build();
+    Circuit behind =
+        Circuit.of("behind", CircuitRole.HEATER)
+            .fedFrom(main)
+            .continuousCurrent(amperes(20))
+            .length(metres(1))
+            .installation(Installation.freeAir(celsius(40)))
+            .build();
+    List<Circuit> circuits = new ArrayList<>(List.of(circuit("heater", CircuitRole.HEATER), main));
+    circuits.add(behind);
+    for (int i = 1; i <= 3; i++) {
+      circuits.add(circuit("string " + i, CircuitRole.STRING));
+    }
+    List<Fuse> fuses =
+        List.of(
+            CircuitParts.fuse("F-32", 32, 1),
+            CircuitParts.fuse("F-100", 100, 1),
+            CircuitParts.fuse("F-250", 250, 1));
+    CircuitDesign design = CircuitParts.designer(circuits).fuses(fuses).run();
+    assertThat(design.whyNone()).isBlank();
+    List<Check> atTheBus =
+        design.checks().stream()
+            .filter(check -> check.code().equals("protection.string-selectivity"))
+            .filter(check -> !check.toString().contains("fuse of string"))
+            .toList();
+    assertThat(atTheBus)
+        .hasSize(3)
+        .allSatisfy(check -> assertThat(check.toString()).contains("fuse of main"))
+        .allSatisfy(check -> assertThat(check.outcome()).isEqualTo(Outcome.CAUTION));
+  }
 }
