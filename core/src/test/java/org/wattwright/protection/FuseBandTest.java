@@ -23,8 +23,7 @@ class FuseBandTest {
   private static final double BAND = 1.1 * 1.05;
 
   private static final Melting BANDED =
-      new Melting(
-          FaultParts.fuse().preArcingCurve(FaultParts.curve().build()).build().data());
+      new Melting(FaultParts.fuse().preArcingCurve(FaultParts.curve().build()).build().data());
 
   @Test
   void theSlowestLinkMeltsAtTheTimeOfLessCurrent() {
@@ -54,8 +53,7 @@ class FuseBandTest {
             .preArcingCurve(FaultParts.curve().build())
             .preArcingJouleIntegral(ampereSquaredSeconds(59_000))
             .build();
-    Clearing.Cleared cleared =
-        fuse.clearing(FaultParts.fault(8000), volts(400)).orElseThrow();
+    Clearing.Cleared cleared = fuse.clearing(FaultParts.fault(8000), volts(400)).orElseThrow();
     assertThat(Kind.JOULE_INTEGRAL.siValueOf(cleared.letThrough()))
         .isCloseTo(59_000 * Math.pow(BAND, 4), withPercentage(OWN_ALGEBRA));
   }
