@@ -34,9 +34,6 @@ final class CableCase {
   /** What an estimated ampacity leans on. */
   static final String LAYING = "dimensions of the cable, and how it is laid";
 
-  /** Coldest cable at which the most current flows; common practice. */
-  private static final double COLD_C = -20;
-
   private final Circuit circuit;
   private final SizingLine line;
   private final CircuitPart part;
@@ -52,8 +49,7 @@ final class CableCase {
     this.run = circuit.route().run(line.cable(), line.parallelRuns());
     this.loopOhm =
         Kind.RESISTANCE.siValueOf(run.expectedResistanceAt(line.cable().temperatureLimit()).high());
-    this.leastLoopOhm =
-        Kind.RESISTANCE.siValueOf(run.expectedResistanceAt(CELSIUS.of(COLD_C)).low());
+    this.leastLoopOhm = LoadCapacitors.leastOhm(run);
     this.part = part();
     this.operating = operating();
   }
@@ -141,6 +137,15 @@ final class CableCase {
   /** Least that cable and joints have, cold. */
   double leastLoopOhm() {
     return leastLoopOhm;
+  }
+
+  /** Least that the cables have, touching. */
+  double leastLoopHenry() {
+    return LoadCapacitors.leastHenry(circuit, line.cable(), line.parallelRuns());
+  }
+
+  Circuit circuit() {
+    return circuit;
   }
 
   Optional<Quantity<Temperature>> operatingTemperature() {

@@ -43,11 +43,10 @@ public final class CapacitorDischarge implements Serializable {
   private final double resistanceOhm;
   private final double inductanceH;
 
-  private CapacitorDischarge(
-      String name, double capacitanceF, double voltageV, double resistanceOhm, double inductanceH) {
-    this.name = name;
-    this.capacitanceF = capacitanceF;
-    this.voltageV = voltageV;
+  private CapacitorDischarge(Charged charged, double resistanceOhm, double inductanceH) {
+    this.name = charged.name;
+    this.capacitanceF = charged.capacitanceF;
+    this.voltageV = charged.voltageV;
     this.resistanceOhm = resistanceOhm;
     this.inductanceH = inductanceH;
   }
@@ -92,9 +91,7 @@ public final class CapacitorDischarge implements Serializable {
     public CapacitorDischarge through(
         Quantity<ElectricResistance> resistance, Quantity<ElectricInductance> inductance) {
       return new CapacitorDischarge(
-          name,
-          capacitanceF,
-          voltageV,
+          this,
           Require.quantity("CapacitorDischarge.resistance", resistance, OHM).positive(),
           Require.quantity("CapacitorDischarge.inductance", inductance, HENRY).nonNegative());
     }
@@ -198,6 +195,10 @@ public final class CapacitorDischarge implements Serializable {
     return inductanceH == 0
         ? voltageV / resistanceOhm * Math.exp(-timeS / (resistanceOhm * capacitanceF))
         : damping().currentA(timeS);
+  }
+
+  double voltageV() {
+    return voltageV;
   }
 
   double peakA() {

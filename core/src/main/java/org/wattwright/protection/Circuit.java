@@ -73,9 +73,10 @@ public final class Circuit implements Serializable {
     if (operatingA != null) {
       circuit.requireAtLeast("highestOperatingCurrent", operatingA, circuit.load.leastPeakA());
     }
-    OvercurrentTrip trip = circuit.guard.trip();
-    if (trip != null) {
-      circuit.requireAtLeast("trip", trip.currentA(), circuit.operatingA());
+    for (OvercurrentTrip trip : circuit.guard.trips()) {
+      boolean isDelayed = trip.delayS() > 0;
+      double leastA = isDelayed ? circuit.continuousA() : circuit.operatingA();
+      circuit.requireAtLeast("trip", trip.currentA(), leastA);
     }
     return circuit;
   }
@@ -275,12 +276,12 @@ public final class Circuit implements Serializable {
   }
 
   /**
-   * The setting that opens its contactor.
+   * The settings that open its contactor.
    *
-   * @return empty without one
+   * @return by delay, the quickest first; empty without one
    */
-  public Optional<OvercurrentTrip> trip() {
-    return Optional.ofNullable(guard.trip());
+  public List<OvercurrentTrip> trips() {
+    return guard.trips();
   }
 
   /**
@@ -403,8 +404,8 @@ public final class Circuit implements Serializable {
     return feed.upstream();
   }
 
-  @Nullable OvercurrentTrip tripOrNull() {
-    return guard.trip();
+  @Nullable OvercurrentTrip quickestTrip() {
+    return guard.trips().isEmpty() ? null : guard.trips().get(0);
   }
 
   /**

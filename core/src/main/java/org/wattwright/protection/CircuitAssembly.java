@@ -1,7 +1,6 @@
 package org.wattwright.protection;
 
 import static org.wattwright.units.WorkshopUnits.AMPERE;
-import static org.wattwright.units.WorkshopUnits.AMPERE_SQUARED_SECOND;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 
 import java.util.ArrayList;
@@ -80,23 +79,19 @@ record CircuitAssembly(
   }
 
   double clearingS(double currentA) {
-    return of.kernel()
-        .clearingS(
-            currentA, rules(), CircuitCase.lineOf(fuseInCharge), CircuitCase.lineOf(contactor));
+    return of.kernel().clearingS(currentA, rules(), CircuitCase.lineOf(fuseInCharge));
   }
 
   /** Every check; where the cable fails by itself, only those of the parts. */
   List<Check> checks() {
     List<Check> checks = new ArrayList<>(cable.line().checks());
     cable.lostRun().ifPresent(checks::add);
-    if (contactor != null) {
-      checks.addAll(contactor.checks());
-    }
+    checks.addAll(contactor == null ? TripChecks.of(circuit()) : contactor.checks());
     if (!cable.passes() && !cable.isProvisional()) {
       return checks;
     }
     checks.addAll(of.madeWithoutPrecharge(cable, contactor));
-    checks.addAll(of.fedBackwards(cable));
+    checks.addAll(of.fedBackwards(cable, fuseInCharge, contactor));
     addFuse(checks);
     checks.add(cover().check());
     for (CircuitSupply supply : of.supplies()) {
@@ -220,7 +215,7 @@ record CircuitAssembly(
   }
 
   private void addFuseFirst(List<Check> checks, FuseCase fuse, SwitchCase switchCase) {
-    OvercurrentTrip trip = circuit().tripOrNull();
+    OvercurrentTrip trip = circuit().quickestTrip();
     for (CircuitSupply supply : of.supplies()) {
       FaultCurrent highest = supply.faults().highest().orElseThrow();
       if (trip != null && fuse.clearing(highest) instanceof Clearing.Cleared cleared) {
@@ -252,16 +247,5 @@ record CircuitAssembly(
     return Double.isInfinite(neededA)
         ? check.note("no fault is cleared that quickly").holds(false)
         : check.atLeast(actual, Figure.ofSi(neededA, AMPERE));
-  }
-
-  static Check backwards(Circuit circuit, CapacitorDischarge discharge, double withstandA2S) {
-    return Check.named(
-            "protection.fed-backwards",
-            "capacitors of " + circuit.name() + " emptied into a fault on its cable")
-        .source(CableWithstand.SOURCE)
-        .safety()
-        .atMost(
-            Figure.of(discharge.jouleIntegral(), AMPERE_SQUARED_SECOND),
-            Figure.ofSi(withstandA2S, AMPERE_SQUARED_SECOND));
   }
 }

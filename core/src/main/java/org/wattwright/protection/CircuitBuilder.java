@@ -3,6 +3,7 @@ package org.wattwright.protection;
 import static org.wattwright.units.WorkshopUnits.AMPERE;
 import static org.wattwright.units.WorkshopUnits.CELSIUS;
 import static org.wattwright.units.WorkshopUnits.FARAD;
+import static org.wattwright.units.WorkshopUnits.HENRY;
 import static org.wattwright.units.WorkshopUnits.METRE;
 import static org.wattwright.units.WorkshopUnits.MILLIMETRE;
 import static org.wattwright.units.WorkshopUnits.OHM;
@@ -10,12 +11,15 @@ import static org.wattwright.units.WorkshopUnits.SECOND;
 import static org.wattwright.units.WorkshopUnits.SQUARE_METRE;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.ElectricCapacitance;
 import javax.measure.quantity.ElectricCurrent;
+import javax.measure.quantity.ElectricInductance;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
 import javax.measure.quantity.Length;
@@ -59,7 +63,7 @@ public final class CircuitBuilder {
   private boolean isPrecharged;
   private PrechargeWish precharge = PrechargeWish.NONE;
   private @Nullable Double disconnectV;
-  private @Nullable OvercurrentTrip trip;
+  private List<OvercurrentTrip> trips = List.of();
   private double clearingS = CircuitGuard.USUAL_CLEARING_S;
 
   CircuitBuilder(String name, CircuitRole role) {
@@ -79,7 +83,7 @@ public final class CircuitBuilder {
 
   CircuitGuard guard() {
     return new CircuitGuard(
-        isFused, isSwitched, isPrecharged, precharge, disconnectV, trip, clearingS);
+        isFused, isSwitched, isPrecharged, precharge, disconnectV, trips, clearingS);
   }
 
   CircuitRoute route() {
@@ -417,12 +421,27 @@ public final class CircuitBuilder {
    * @return this builder
    */
   public CircuitBuilder trip(OvercurrentTrip value) {
-    trip = Objects.requireNonNull(value, "trip");
+    return trips(List.of(value));
+  }
+
+  /**
+   * Settings that open the contactor, or stop a source that limits its own current, such as one at
+   * once and one below the peaks of operation that waits for longer than they last.
+   *
+   * @param value the settings, in any order; those set before no longer count
+   * @return this builder
+   */
+  public CircuitBuilder trips(List<OvercurrentTrip> value) {
+    List<OvercurrentTrip> all = new ArrayList<>(value);
+    all.sort(
+        Comparator.comparingDouble(OvercurrentTrip::delayS)
+            .thenComparingDouble(OvercurrentTrip::currentA));
+    trips = List.copyOf(all);
     return this;
   }
 
   /**
-   * Capacitance of the devices at the load end.
+   * Capacitance of the devices at the load end, with that of all circuits behind this one.
    *
    * @param value ≥ 0 F; zero where there is none
    * @return this builder
@@ -483,7 +502,25 @@ public final class CircuitBuilder {
    * @return this builder
    */
   public CircuitBuilder fedBackwards() {
-    bus = bus.fedBackwards();
+    bus = bus.fedBackwards(bus.backwardOhm(), bus.backwardHenry());
+    return this;
+  }
+
+  /**
+   * As {@link #fedBackwards()}, with what the capacitors have in their own way: without it a fault
+   * at the load end, and in circuits that begin there, is not checked, since no cable lies between.
+   *
+   * @param resistance from the capacitors to the load end, in series, &gt; 0 Ω
+   * @param inductance of the same way, ≥ 0 H
+   * @return this builder
+   * @throws InvalidInputException if an argument is outside its range
+   */
+  public CircuitBuilder fedBackwards(
+      Quantity<ElectricResistance> resistance, Quantity<ElectricInductance> inductance) {
+    double ohm = Require.quantity(field("capacitorResistance"), resistance, OHM).positive();
+    double henry =
+        Require.quantity(field("capacitorInductance"), inductance, HENRY).nonNegative();
+    bus = bus.fedBackwards(ohm, henry);
     return this;
   }
 
@@ -521,7 +558,8 @@ public final class CircuitBuilder {
    *
    * @return immutable
    * @throws InvalidInputException if the highest operating current is below the continuous one or
-   *     the profile's peak, a trip is set below it, or the way back does not suit the wiring
+   *     the profile's peak; a trip is set below the continuous current, or below the highest
+   *     operating current without a delay; or the way back does not suit the wiring
    */
   public Circuit build() {
     return Circuit.from(this);

@@ -15,18 +15,27 @@ import org.wattwright.units.Kind;
  *
  * @param capacitanceF null if not known
  * @param tolerance share by which it may be more or less
+ * @param backward null where they do not empty backwards
  * @param loads that run during pre-charge
  * @param bleed resistor that empties them; null without one
  */
 record CircuitBus(
     @Nullable Double capacitanceF,
     Given<Double> tolerance,
-    boolean isFedBackwards,
+    @Nullable Backward backward,
     List<PrechargeLoad> loads,
     @Nullable Bleed bleed)
     implements Serializable {
   static final CircuitBus EMPTY =
-      new CircuitBus(null, Circuit.USUAL_CAPACITANCE_TOLERANCE, false, List.of(), null);
+      new CircuitBus(null, Circuit.USUAL_CAPACITANCE_TOLERANCE, null, List.of(), null);
+
+  /**
+   * The capacitors empty backwards into a fault.
+   *
+   * @param ohm in their own way; 0 if not told
+   * @param henry of the same way; 0 if not told
+   */
+  record Backward(double ohm, double henry) implements Serializable {}
 
   /** A resistor across the capacitors and its tolerance. */
   record Bleed(double ohm, double tolerance) implements Serializable {}
@@ -36,25 +45,38 @@ record CircuitBus(
   }
 
   CircuitBus withCapacitance(double farad) {
-    return new CircuitBus(farad, tolerance, isFedBackwards, loads, bleed);
+    return new CircuitBus(farad, tolerance, backward, loads, bleed);
   }
 
   CircuitBus withTolerance(Given<Double> share) {
-    return new CircuitBus(capacitanceF, share, isFedBackwards, loads, bleed);
+    return new CircuitBus(capacitanceF, share, backward, loads, bleed);
   }
 
-  CircuitBus fedBackwards() {
-    return new CircuitBus(capacitanceF, tolerance, true, loads, bleed);
+  CircuitBus fedBackwards(double ohm, double henry) {
+    return new CircuitBus(capacitanceF, tolerance, new Backward(ohm, henry), loads, bleed);
+  }
+
+  boolean isFedBackwards() {
+    return backward != null;
+  }
+
+  /** In the way of capacitors that empty backwards; 0 if not told. */
+  double backwardOhm() {
+    return backward == null ? 0 : backward.ohm();
+  }
+
+  double backwardHenry() {
+    return backward == null ? 0 : backward.henry();
   }
 
   CircuitBus withLoad(PrechargeLoad load) {
     List<PrechargeLoad> all = new ArrayList<>(loads);
     all.add(load);
-    return new CircuitBus(capacitanceF, tolerance, isFedBackwards, all, bleed);
+    return new CircuitBus(capacitanceF, tolerance, backward, all, bleed);
   }
 
   CircuitBus withBleed(Bleed resistor) {
-    return new CircuitBus(capacitanceF, tolerance, isFedBackwards, loads, resistor);
+    return new CircuitBus(capacitanceF, tolerance, backward, loads, resistor);
   }
 
   /** At the upper tolerance; 0 if there is none or it is not known. */

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import javax.measure.Quantity;
-import javax.measure.quantity.ElectricCapacitance;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
 import org.wattwright.units.Kind;
@@ -33,9 +31,18 @@ record CircuitCase(
   /** A fuse and a contactor in series. */
   record Pair(FuseCase fuse, SwitchCase contactor) {}
 
-  /** Currents in A, voltage in V and times in s of the circuit. */
+  /**
+   * Currents in A, voltage in V and times in s of the circuit.
+   *
+   * @param behind capacitors that feed a fault from the far end
+   */
   record CircuitNumbers(
-      double operatingA, double highestA, double highestV, double clearingS, double riseS) {}
+      double operatingA,
+      double highestA,
+      double highestV,
+      double clearingS,
+      double riseS,
+      List<LoadCapacitors> behind) {}
 
   static CircuitCase of(
       Circuit circuit,
@@ -66,7 +73,7 @@ record CircuitCase(
 
   double idealNeededA(CoverRules rules, @Nullable FuseCase fuse) {
     return kernel
-        .clearedWithin(numbers.clearingS(), rules, lineOf(fuse), SwitchLine.IDEAL)
+        .clearedWithin(numbers.clearingS(), rules, lineOf(fuse))
         .startOfTail(numbers.highestA());
   }
 
@@ -85,7 +92,7 @@ record CircuitCase(
   /** Lowest current from which every fault is cleared in time; infinite if none. */
   double neededA(CoverRules rules, @Nullable FuseCase fuse, @Nullable SwitchCase contactor) {
     return kernel
-        .clearedWithin(numbers.clearingS(), rules, lineOf(fuse), lineOf(contactor))
+        .clearedWithin(numbers.clearingS(), rules, lineOf(fuse))
         .startOfTail(numbers.highestA());
   }
 
@@ -96,6 +103,18 @@ record CircuitCase(
       leastOhm = Math.min(leastOhm, supply.lowestV() / neededA - supply.lowestOhm());
     }
     return leastOhm;
+  }
+
+  /** From the highest fault down to where a fuse no longer clears in time. */
+  FaultRange clearedBy(FuseCase fuse, CircuitSupply supply) {
+    FaultCurrent highest = supply.faults().highest().orElseThrow();
+    FuseLine line = fuse.line();
+    double fromA =
+        line == null
+            ? Double.POSITIVE_INFINITY
+            : line.clearing().atMost(numbers.clearingS()).startOfTail(highest.prospectiveA());
+    FaultCurrent lowest = fromA < highest.prospectiveA() ? highest.limitedTo(fromA) : highest;
+    return FaultRange.of(highest, lowest);
   }
 
   /** What the fuse lets through at the highest faults against what the contactor bears. */
@@ -148,20 +167,24 @@ record CircuitCase(
     return checks;
   }
 
-  /** Heat in the cable when the load's capacitors empty into a fault at its near end. */
-  List<Check> fedBackwards(CableCase cable) {
-    if (!circuit.isFedBackwards() || circuit.loadCapacitance().isEmpty()) {
-      return List.of();
+  /**
+   * Cable, contactor and its own fuse when capacitors at the far end empty backwards; the cable
+   * when capacitors at the beginning of a branch without a fuse do.
+   */
+  List<Check> fedBackwards(
+      CableCase cable, @Nullable FuseCase fuse, @Nullable SwitchCase contactor) {
+    List<Check> checks = new ArrayList<>();
+    if (!numbers.behind().isEmpty()) {
+      Fuse own = fuse == null || !circuit.isFused() ? null : fuse.fuse();
+      checks.addAll(new BackwardChecks(circuit, numbers.behind(), cable).of(cable, own, contactor));
     }
-    double mostF = circuit.bus().highestF();
-    if (!(mostF > 0)) {
-      return List.of();
+    if (!circuit.isFused() && fuse != null && fuse.line() != null) {
+      for (CircuitSupply supply : supplies) {
+        UnfusedInfeed.of(this, supply, fuse.line())
+            .ifPresent(infeed -> checks.add(in(supply, infeed.check(cable.withstand()))));
+      }
     }
-    Quantity<ElectricCapacitance> capacitance = Kind.CAPACITANCE.ofSi(mostF);
-    CapacitorDischarge discharge =
-        CapacitorDischarge.of(circuit.name(), capacitance, Kind.VOLTAGE.ofSi(numbers.highestV()))
-            .through(Kind.RESISTANCE.ofSi(cable.leastLoopOhm()), Kind.INDUCTANCE.ofSi(0));
-    return List.of(CircuitAssembly.backwards(circuit, discharge, cable.withstand().withstandA2S()));
+    return checks;
   }
 
   /** The check, marked by the segment unless it is that of the whole supply. */

@@ -77,9 +77,10 @@ public final class CircuitDesign {
   }
 
   /**
-   * The circuits that could not be designed because data is missing; those behind them neither.
+   * What is open because data is missing: circuits that could not be designed, and those behind
+   * them; faults that capacitors feed of which too little is known.
    *
-   * @return NOT_CHECKED, each naming the fields; empty if all were designed
+   * @return NOT_CHECKED, each naming the fields; empty if nothing is
    */
   public List<Check> open() {
     return open;
@@ -189,7 +190,7 @@ public final class CircuitDesign {
       return whyNone();
     }
     String found = String.join("; ", circuits.stream().map(Object::toString).toList());
-    String left = open.isEmpty() ? "" : " (" + open.size() + " not designed for want of data)";
+    String left = open.isEmpty() ? "" : " (" + open.size() + " open for want of data)";
     return found + left + notLookedAt();
   }
 }

@@ -39,7 +39,7 @@ final class CircuitDrawing {
     circuit
         .highestOperatingCurrent()
         .ifPresent(current -> marks.add(new CoverMark("highest operating current", current)));
-    circuit.trip().ifPresent(trip -> marks.add(new CoverMark("trip", trip.current())));
+    circuit.trips().forEach(trip -> marks.add(new CoverMark("trip", trip.current())));
     SwitchCase contactor = parts.contactor();
     if (contactor != null && contactor.line().breakA() > 0) {
       marks.add(new CoverMark("contactor may break", Kind.CURRENT.ofSi(contactor.line().breakA())));

@@ -1,6 +1,7 @@
 package org.wattwright.protection;
 
 import java.io.Serializable;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What is to protect a circuit, in SI; null where nothing is asked. */
@@ -10,7 +11,7 @@ record CircuitGuard(
     boolean isPrecharged,
     PrechargeWish precharge,
     @Nullable Double disconnectV,
-    @Nullable OvercurrentTrip trip,
+    List<OvercurrentTrip> trips,
     double clearingS)
     implements Serializable {
   /** Short-circuit limits of insulation hold up to here; IEC 60364-4-43, 434.5.2. */

@@ -164,7 +164,8 @@ final class CircuitSearch implements CircuitChoices {
     }
     if (!Verdict.of(of.madeWithoutPrecharge(cable, contactor))
             .isAllowed(spec.isProvisionalAllowed())
-        || Verdict.of(of.fedBackwards(cable)) == Verdict.FAILS) {
+        || !Verdict.of(of.fedBackwards(cable, fuse, contactor))
+            .isAllowed(spec.isProvisionalAllowed())) {
       return Double.NaN;
     }
     CoverRules rules = of.rules(cable, fuse, contactor);

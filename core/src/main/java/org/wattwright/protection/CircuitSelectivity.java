@@ -34,20 +34,13 @@ final class CircuitSelectivity {
       return checks;
     }
     for (CircuitSupply supply : of.supplies()) {
-      FaultCurrent highest = supply.faults().highest().orElseThrow();
-      double fromA =
-          own.line()
-              .clearing()
-              .atMost(of.numbers().clearingS())
-              .startOfTail(highest.prospectiveA());
-      FaultCurrent lowest = fromA < highest.prospectiveA() ? highest.limitedTo(fromA) : highest;
       checks.add(
           of.in(
               supply,
               Selectivity.of(nearer.fuse())
                   .over(own.fuse())
                   .check(
-                      FaultRange.of(highest, lowest), Kind.VOLTAGE.ofSi(of.numbers().highestV()))));
+                      of.clearedBy(own, supply), Kind.VOLTAGE.ofSi(of.numbers().highestV()))));
     }
     return checks;
   }

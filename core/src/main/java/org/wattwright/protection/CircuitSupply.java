@@ -3,6 +3,7 @@ package org.wattwright.protection;
 import static org.wattwright.units.WorkshopUnits.VOLT;
 
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
@@ -99,6 +100,10 @@ public final class CircuitSupply implements Serializable {
         faults.capacitors(),
         faults.longestTimeConstant().map(Kind.TIME::siValueOf).orElse(null),
         faults.missing());
+  }
+
+  CircuitSupply withCapacitors(List<CapacitorDischarge> all) {
+    return new CircuitSupply(name, highestV, faults.withCapacitors(all));
   }
 
   double lowestV() {

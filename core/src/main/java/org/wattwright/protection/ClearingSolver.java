@@ -14,6 +14,12 @@ final class ClearingSolver {
   /** From here on arcing adds nothing that counts; common practice. */
   private static final double ARCING_COUNTS_BELOW_S = 0.1;
 
+  /**
+   * Beside a bend, relative: a current is taken from a voltage and a resistance, whose rounding
+   * must not carry it back over the bend.
+   */
+  static final double BESIDE = 1e-12;
+
   private final FuseData data;
   private final double voltageV;
   private final Melting melting;
@@ -61,8 +67,8 @@ final class ClearingSolver {
   /** Where one rule ends and the next begins the let-through may jump. */
   private static void addBothSides(List<Double> bends, double bendA) {
     bends.add(bendA);
-    bends.add(Math.nextDown(Math.nextDown(bendA)));
-    bends.add(Math.nextUp(Math.nextUp(bendA)));
+    bends.add(bendA * (1 - BESIDE));
+    bends.add(bendA * (1 + BESIDE));
   }
 
   /** Why the ratings do not cover the fault; null if they do. */

@@ -90,6 +90,14 @@ public final class CombinedFault implements Serializable {
     return Kind.JOULE_INTEGRAL.ofSi(sum * sum);
   }
 
+  FaultCurrent battery() {
+    return battery;
+  }
+
+  CapacitorInfeed infeed() {
+    return CapacitorInfeed.of(capacitors);
+  }
+
   private static double timeS(Quantity<Time> time) {
     return Require.quantity("CombinedFault.time", time, SECOND).nonNegative();
   }

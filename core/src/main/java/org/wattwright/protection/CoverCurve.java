@@ -6,6 +6,8 @@ import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Time;
+import org.wattwright.internal.Require;
+import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 
 /**
@@ -15,14 +17,36 @@ import org.wattwright.units.Kind;
  * @param points current rising, time never rising
  */
 public record CoverCurve(String label, List<Point> points) implements Serializable {
+  /** Of a time that comes through its logarithm. */
+  private static final double ROUNDING = 1e-12;
+
   /**
-   * Copies the list.
+   * Checks the order.
    *
    * @param label such as {@code fuse F-200 clears}
    * @param points current rising, time never rising
+   * @throws InvalidInputException if the label is blank or the points are out of order
    */
   public CoverCurve {
+    label = Require.text("CoverCurve.label", label);
     points = List.copyOf(points);
+    for (int i = 1; i < points.size(); i++) {
+      requireOrder(points.get(i - 1), points.get(i));
+    }
+  }
+
+  private static void requireOrder(Point one, Point next) {
+    double oneA = Kind.CURRENT.siValueOf(one.current());
+    double nextA = Kind.CURRENT.siValueOf(next.current());
+    if (!(nextA >= oneA)) {
+      throw InvalidInputException.of(
+          "CoverCurve.current", "≥ " + one.current(), next.current().toString());
+    }
+    double oneS = Kind.TIME.siValueOf(one.time());
+    if (!(Kind.TIME.siValueOf(next.time()) <= oneS * (1 + ROUNDING))) {
+      throw InvalidInputException.of(
+          "CoverCurve.time", "≤ " + one.time() + " at the current before", next.time().toString());
+    }
   }
 
   /**

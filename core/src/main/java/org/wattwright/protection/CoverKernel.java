@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.protection.CoverRules.Condition;
+import org.wattwright.protection.CoverRules.Trip;
 
 /**
  * At which currents of a circuit a cable, a fuse and a contactor are dealt with: each pair is
  * worked out once, since the three meet only two by two. Not thread-safe.
  */
 final class CoverKernel {
-  private final @Nullable OvercurrentTrip trip;
+  private final List<OvercurrentTrip> trips;
   private final boolean isSourceLimited;
   private final double riseS;
   private final Map<Pair, CurrentRanges> known = new HashMap<>();
@@ -40,7 +41,7 @@ final class CoverKernel {
    */
   CoverKernel(Circuit circuit, boolean isSourceLimited, double riseS) {
     this.riseS = riseS;
-    this.trip = circuit.tripOrNull();
+    this.trips = circuit.trips();
     this.isSourceLimited = isSourceLimited;
   }
 
@@ -50,7 +51,7 @@ final class CoverKernel {
             ? cable.ampacityA()
             : Math.min(cable.ampacityA(), contactor.continuousA());
     return new CoverRules(
-        CurrentRanges.of(0, forEverA), byFuse(cable, fuse, contactor), byTrip(cable, contactor));
+        CurrentRanges.of(0, forEverA), byFuse(cable, fuse, contactor), byTrips(cable, contactor));
   }
 
   private List<Condition> byFuse(
@@ -59,6 +60,7 @@ final class CoverKernel {
       return List.of(new Condition(CoverShortfall.NO_FUSE, CurrentRanges.NONE));
     }
     TimeCurve clearing = fuse.clearing();
+    TimeCurve heat = fuse.heat();
     List<Condition> conditions = new ArrayList<>(5);
     conditions.add(
         new Condition(
@@ -74,32 +76,43 @@ final class CoverKernel {
     conditions.add(
         new Condition(
             CoverShortfall.FUSE_SLOWER_THAN_CABLE,
-            known.computeIfAbsent(new Pair(cable, fuse), pair -> cable.bears(clearing))));
+            known.computeIfAbsent(new Pair(cable, fuse), pair -> cable.bears(heat))));
     if (contactor != null) {
       conditions.add(
           new Condition(
               CoverShortfall.FUSE_SLOWER_THAN_CONTACTOR,
-              known.computeIfAbsent(new Pair(fuse, contactor), p -> contactor.bears(clearing))));
-      if (trip != null) {
+              known.computeIfAbsent(new Pair(fuse, contactor), p -> contactor.bears(heat))));
+      if (!trips.isEmpty()) {
+        // Trips are in order of their delay: the quickest counts at every current.
+        double quickestS = trips.get(0).delayS();
         conditions.add(
             new Condition(
                 CoverShortfall.CONTACTOR_OPENS_FIRST,
-                CurrentRanges.of(0, contactor.breakA()).or(quicker(fuse, trip.delayS() - riseS))));
+                CurrentRanges.of(0, contactor.breakA()).or(quicker(fuse, quickestS - riseS))));
       }
     }
     return conditions;
   }
 
-  private List<Condition> byTrip(CableWithstand cable, @Nullable SwitchLine contactor) {
-    if (trip == null || (contactor == null && !isSourceLimited)) {
-      return List.of(new Condition(CoverShortfall.NO_TRIP, CurrentRanges.NONE));
+  private List<Trip> byTrips(CableWithstand cable, @Nullable SwitchLine contactor) {
+    if (trips.isEmpty() || (contactor == null && !isSourceLimited)) {
+      Condition none = new Condition(CoverShortfall.NO_TRIP, CurrentRanges.NONE);
+      return List.of(new Trip(Double.POSITIVE_INFINITY, List.of(none)));
     }
-    double openS = tripS(contactor);
+    List<Trip> all = new ArrayList<>(trips.size());
+    for (OvercurrentTrip trip : trips) {
+      double opensS = contactor == null ? trip.delayS() : trip.delayS() + contactor.openingS();
+      all.add(new Trip(opensS, byTrip(trip.currentA(), opensS, cable, contactor)));
+    }
+    return all;
+  }
+
+  private List<Condition> byTrip(
+      double fromA, double opensS, CableWithstand cable, @Nullable SwitchLine contactor) {
     List<Condition> conditions = new ArrayList<>(4);
     conditions.add(
         new Condition(
-            CoverShortfall.BELOW_TRIP,
-            CurrentRanges.of(trip.currentA(), Double.POSITIVE_INFINITY)));
+            CoverShortfall.BELOW_TRIP, CurrentRanges.of(fromA, Double.POSITIVE_INFINITY)));
     if (contactor != null) {
       conditions.add(
           new Condition(
@@ -108,19 +121,14 @@ final class CoverKernel {
     conditions.add(
         new Condition(
             CoverShortfall.TRIP_SLOWER_THAN_CABLE,
-            known.computeIfAbsent(new Pair(cable, contactor), pair -> cable.bears(openS))));
+            known.computeIfAbsent(new Pair(cable, opensS), pair -> cable.bears(opensS))));
     if (contactor != null) {
       conditions.add(
           new Condition(
               CoverShortfall.TRIP_SLOWER_THAN_CONTACTOR,
-              known.computeIfAbsent(new Pair(contactor, null), pair -> contactor.bears(openS))));
+              known.computeIfAbsent(new Pair(contactor, opensS), pair -> contactor.bears(opensS))));
     }
     return conditions;
-  }
-
-  private double tripS(@Nullable SwitchLine contactor) {
-    double delayS = trip == null ? Double.POSITIVE_INFINITY : trip.delayS();
-    return contactor == null ? delayS : delayS + contactor.openingS();
   }
 
   private CurrentRanges quicker(FuseLine fuse, double timeS) {
@@ -131,25 +139,23 @@ final class CoverKernel {
   }
 
   /** Currents that are dealt with, and within a time. */
-  CurrentRanges clearedWithin(
-      double timeS, CoverRules rules, @Nullable FuseLine fuse, @Nullable SwitchLine contactor) {
-    CurrentRanges cleared = CurrentRanges.NONE;
-    if (fuse != null) {
-      cleared = quicker(fuse, timeS - riseS).and(CoverRules.all(rules.fuse()));
-    }
-    return tripS(contactor) <= timeS ? cleared.or(CoverRules.all(rules.trip())) : cleared;
+  CurrentRanges clearedWithin(double timeS, CoverRules rules, @Nullable FuseLine fuse) {
+    CurrentRanges tripped = rules.tripped(timeS);
+    return fuse == null
+        ? tripped
+        : tripped.or(quicker(fuse, timeS - riseS).and(CoverRules.all(rules.fuse())));
   }
 
   /** Longest time in which a current is cleared; infinite if nothing deals with it. */
-  double clearingS(
-      double currentA, CoverRules rules, @Nullable FuseLine fuse, @Nullable SwitchLine contactor) {
+  double clearingS(double currentA, CoverRules rules, @Nullable FuseLine fuse) {
     double leastS = Double.POSITIVE_INFINITY;
     if (fuse != null && CoverRules.all(rules.fuse()).contains(currentA)) {
       // Of a current without rise: the rise adds at most this.
       leastS = fuse.clearing().at(currentA) + riseS;
     }
-    return CoverRules.all(rules.trip()).contains(currentA)
-        ? Math.min(leastS, tripS(contactor))
-        : leastS;
+    for (Trip trip : rules.trips()) {
+      leastS = trip.all().contains(currentA) ? Math.min(leastS, trip.opensS()) : leastS;
+    }
+    return leastS;
   }
 }

@@ -48,7 +48,7 @@ public final class CurrentCover {
 
   static CurrentCover of(String circuit, double fromA, double toA, CoverRules rules) {
     CurrentRanges fuse = CoverRules.all(rules.fuse());
-    CurrentRanges trip = CoverRules.all(rules.trip());
+    CurrentRanges trip = rules.tripped();
     double[] cuts = cuts(fromA, toA, rules);
     List<CoverBand> bands = new ArrayList<>();
     for (int i = 0; i + 1 < cuts.length; i++) {
@@ -79,7 +79,9 @@ public final class CurrentCover {
   private static double[] cuts(double fromA, double toA, CoverRules rules) {
     List<CurrentRanges> all = new ArrayList<>(List.of(rules.borne()));
     rules.fuse().forEach(condition -> all.add(condition.holds()));
-    rules.trip().forEach(condition -> all.add(condition.holds()));
+    rules.trips().stream()
+        .flatMap(trip -> trip.conditions().stream())
+        .forEach(condition -> all.add(condition.holds()));
     NavigableSet<Double> cuts = new TreeSet<>(List.of(fromA, toA));
     for (CurrentRanges ranges : all) {
       for (int i = 0; i < ranges.count(); i++) {

@@ -14,6 +14,7 @@ import org.wattwright.units.Kind;
 /** One run of a {@link CircuitDesigner}: builds the cases, searches, and says what came out. */
 final class DesignRun {
   private final DesignSpec spec;
+  private final CapacitorMap capacitors;
   private final List<Check> open = new ArrayList<>();
   private final List<CircuitCase> cases = new ArrayList<>();
   private final List<PartStage> stages = new ArrayList<>();
@@ -22,6 +23,7 @@ final class DesignRun {
 
   DesignRun(DesignSpec spec) {
     this.spec = spec;
+    this.capacitors = new CapacitorMap(spec, this::supplyOf);
   }
 
   CircuitDesign run() {
@@ -69,6 +71,7 @@ final class DesignRun {
               .notChecked(missing.toArray(String[]::new)));
       return;
     }
+    capacitors.open(circuit).ifPresent(open::add);
     places.put(circuit.name(), cases.size());
     parents.add(isRoot(circuit, supplies) ? -1 : placeOf(upstream));
     addCase(circuit, supplies);
@@ -91,7 +94,7 @@ final class DesignRun {
       return List.of();
     }
     List<CircuitSupply> supplies = new ArrayList<>();
-    supplies.add(supplyOf(circuit));
+    supplies.add(capacitors.fed(circuit, supplyOf(circuit)));
     supplies.addAll(circuit.segments());
     return supplies;
   }
@@ -121,7 +124,7 @@ final class DesignRun {
             stage.switches()));
   }
 
-  private static CircuitCase.CircuitNumbers numbers(
+  private CircuitCase.CircuitNumbers numbers(
       Circuit circuit, List<CircuitSupply> supplies, double highestV) {
     double highestA = supplies.isEmpty() ? circuit.limitA() : 0;
     double riseS = 0;
@@ -138,7 +141,8 @@ final class DesignRun {
         Math.max(highestA, circuit.operatingA()),
         highestV,
         circuit.guard().clearingS(),
-        riseS);
+        riseS,
+        capacitors.behind(circuit));
   }
 
   private void requireOneCurrency() {

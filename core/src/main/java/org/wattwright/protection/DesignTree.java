@@ -69,10 +69,10 @@ final class DesignTree {
     CircuitCase of = cases.get(circuit);
     PartsOption option = chosen[circuit];
     int nearer = fuseNearer(chosen, circuit);
-    List<Check> selectivity =
-        option.fuse() >= 0 && nearer >= 0
-            ? search.selectivity(circuit, nearer, option.fuse())
-            : List.of();
+    List<Check> selectivity = new ArrayList<>(new StringSelectivity(this, chosen).of(circuit));
+    if (option.fuse() >= 0 && nearer >= 0) {
+      selectivity.addAll(search.selectivity(circuit, nearer, option.fuse()));
+    }
     return new CircuitAssembly(
         of,
         stages.get(circuit),

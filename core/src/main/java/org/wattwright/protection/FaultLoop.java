@@ -235,27 +235,30 @@ public final class FaultLoop implements Serializable {
     return recording.toWorksheet();
   }
 
-  FaultCurrent solve(Recorder recorder) {
+  private FaultCurrent solve(Recorder recorder) {
     double drivingV =
         Kind.VOLTAGE.siValueOf(openCircuit.value()) - Kind.VOLTAGE.siValueOf(arc.value());
-    double ohm = 0;
-    for (Part<ElectricResistance> part : resistances) {
-      ohm += Kind.RESISTANCE.siValueOf(part.value().value());
-    }
-    double henry = 0;
-    for (Part<ElectricInductance> part : inductances) {
-      henry += Kind.INDUCTANCE.siValueOf(part.value().value());
-    }
+    double ohm = sumSi(resistances, Kind.RESISTANCE);
     if (!(ohm > 0)) {
       throw InvalidInputException.of(
           "FaultLoop.resistance", "> 0 Ω", Kind.RESISTANCE.ofSi(ohm).toString());
     }
-    FaultCurrent.Loop loop = new FaultCurrent.Loop(drivingV, ohm, henry);
-    FaultCurrent current = new FaultCurrent(loop, basis(), estimates());
+    FaultCurrent.Loop loop =
+        new FaultCurrent.Loop(drivingV, ohm, sumSi(inductances, Kind.INDUCTANCE));
+    LoopBasis basis = new LoopBasis(this);
+    FaultCurrent current = new FaultCurrent(loop, basis.weakest(), basis.estimates());
     if (recorder.isOn()) {
       new FaultLoopSheet(recorder, this).describe(current);
     }
     return current;
+  }
+
+  private static <Q extends Quantity<Q>> double sumSi(List<Part<Q>> parts, Kind<Q> kind) {
+    double sum = 0;
+    for (Part<Q> part : parts) {
+      sum += kind.siValueOf(part.value().value());
+    }
+    return sum;
   }
 
   Given<Quantity<ElectricPotential>> openCircuit() {
@@ -264,40 +267,6 @@ public final class FaultLoop implements Serializable {
 
   Given<Quantity<ElectricPotential>> arc() {
     return arc;
-  }
-
-  Basis basis() {
-    Basis weakest = openCircuit.basis().and(arc.basis());
-    for (Part<?> part : resistances) {
-      weakest = weakest.and(part.value().basis());
-    }
-    for (Part<?> part : inductances) {
-      weakest = weakest.and(part.value().basis());
-    }
-    return weakest;
-  }
-
-  private List<String> estimates() {
-    List<String> names = new ArrayList<>();
-    if (openCircuit.basis() == Basis.ESTIMATED) {
-      names.add("open-circuit voltage");
-    }
-    if (arc.basis() == Basis.ESTIMATED) {
-      names.add("arc voltage");
-    }
-    for (Part<?> part : resistances) {
-      addIfEstimated("resistance of " + part.name(), part, names);
-    }
-    for (Part<?> part : inductances) {
-      addIfEstimated("inductance of " + part.name(), part, names);
-    }
-    return names;
-  }
-
-  private static void addIfEstimated(String name, Part<?> part, List<String> names) {
-    if (part.value().basis() == Basis.ESTIMATED) {
-      names.add(name);
-    }
   }
 
   @Override

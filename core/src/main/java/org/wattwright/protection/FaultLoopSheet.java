@@ -51,7 +51,7 @@ final class FaultLoopSheet {
         .formula("L/R")
         .with("L", figure(current.inductance(), MICROHENRY))
         .with("R", figure(current.resistance(), MILLIOHM))
-        .basis(loop.basis())
+        .basis(new LoopBasis(loop).weakest())
         .gives(current.timeConstantS(), MILLISECOND);
   }
 

@@ -5,22 +5,17 @@ import static org.wattwright.units.WorkshopUnits.VOLT;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
-import javax.measure.quantity.ElectricResistance;
-import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.battery.Ageing;
 import org.wattwright.battery.BandEnd;
 import org.wattwright.battery.CellProperty;
-import org.wattwright.battery.Direction;
 import org.wattwright.battery.Pack;
-import org.wattwright.battery.PackState;
 import org.wattwright.battery.SeriesString;
 import org.wattwright.battery.TemperatureRange;
 import org.wattwright.check.Basis;
@@ -28,8 +23,6 @@ import org.wattwright.check.Given;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 import org.wattwright.units.InvalidInputException;
-import org.wattwright.units.Kind;
-import org.wattwright.units.StateOfCharge;
 
 /**
  * A battery as the source of a short circuit: the highest and the lowest current that it can drive.
@@ -54,70 +47,31 @@ import org.wattwright.units.StateOfCharge;
 public final class FaultSource implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** Resistance of an aged pack against a new one: 1.5 to 2, common practice; the higher end. */
-  private static final Given<Ageing> USUAL_AGE =
-      Given.estimated(
-          Ageing.of(1, 2), Source.commonPractice("aged pack has 1.5 to 2 times its resistance"));
-
-  /** Least voltage at which an arc of direct current burns; common practice. */
-  private static final Given<Quantity<ElectricPotential>> USUAL_ARC =
-      Given.estimated(
-          Kind.VOLTAGE.ofSi(20),
-          Source.commonPractice("a short arc of direct current burns at 20 V"));
-
-  private static final double POLARISED_AFTER_S = 10;
-
   private static final String PACK = "pack";
   private static final Source MILLISECONDS =
       Source.commonPractice("ohmic resistance, low end, all strings");
-  private static final Source POLARISED =
-      Source.commonPractice("empty, cold, aged, polarised, one string missing if several");
 
   private final Pack pack;
-  private final TemperatureRange cells;
-  private final Given<Ageing> age;
-  private final Given<Quantity<ElectricPotential>> arc;
-  private final double polarisedAfterS;
+  private final FaultAssumptions assumptions;
   private final List<CapacitorDischarge> capacitors;
 
   private FaultSource(
-      Pack pack,
-      TemperatureRange cells,
-      Given<Ageing> age,
-      Given<Quantity<ElectricPotential>> arc,
-      double polarisedAfterS,
-      List<CapacitorDischarge> capacitors) {
+      Pack pack, FaultAssumptions assumptions, List<CapacitorDischarge> capacitors) {
     this.pack = pack;
-    this.cells = cells;
-    this.age = age;
-    this.arc = arc;
-    this.polarisedAfterS = polarisedAfterS;
+    this.assumptions = assumptions;
     this.capacitors = List.copyOf(capacitors);
   }
 
   /**
    * A pack with the usual assumptions: cells within their discharge temperatures, resistance
-   * doubled by age, an arc of 20 V, polarised after 10 s; age and arc count as estimates.
+   * doubled by age, an arc of 20 V, polarised after 10 s; the last three count as estimates.
    *
    * @param pack the pack, new
    * @return the source
    */
   public static FaultSource of(Pack pack) {
-    return new FaultSource(
-        pack, dischargeTemperatures(pack), USUAL_AGE, USUAL_ARC, POLARISED_AFTER_S, List.of());
-  }
-
-  private static TemperatureRange dischargeTemperatures(Pack pack) {
-    List<TemperatureRange> all =
-        pack.strings().stream()
-            .flatMap(string -> string.groups().stream())
-            .map(group -> group.module().cell().temperatures(Direction.DISCHARGE))
-            .toList();
-    Comparator<Quantity<Temperature>> byKelvin =
-        Comparator.comparingDouble(Kind.TEMPERATURE::siValueOf);
-    return TemperatureRange.between(
-        all.stream().map(TemperatureRange::coldest).min(byKelvin).orElseThrow(),
-        all.stream().map(TemperatureRange::hottest).max(byKelvin).orElseThrow());
+    Objects.requireNonNull(pack, "pack");
+    return new FaultSource(pack, FaultAssumptions.usual(pack), List.of());
   }
 
   /**
@@ -127,7 +81,7 @@ public final class FaultSource implements Serializable {
    * @return a new source
    */
   public FaultSource withCellTemperatures(TemperatureRange range) {
-    return new FaultSource(pack, range, age, arc, polarisedAfterS, capacitors);
+    return with(new FaultAssumptions(range, assumptions.age(), arc(), assumptions.polarised()));
   }
 
   /**
@@ -137,7 +91,7 @@ public final class FaultSource implements Serializable {
    * @return a new source
    */
   public FaultSource withAge(Given<Ageing> oldest) {
-    return new FaultSource(pack, cells, oldest, arc, polarisedAfterS, capacitors);
+    return with(new FaultAssumptions(cells(), oldest, arc(), assumptions.polarised()));
   }
 
   /**
@@ -149,7 +103,7 @@ public final class FaultSource implements Serializable {
    */
   public FaultSource withArcVoltage(Given<Quantity<ElectricPotential>> voltage) {
     Require.quantity("FaultSource.arcVoltage", voltage.value(), VOLT).nonNegative();
-    return new FaultSource(pack, cells, age, voltage, polarisedAfterS, capacitors);
+    return with(new FaultAssumptions(cells(), assumptions.age(), voltage, assumptions.polarised()));
   }
 
   /**
@@ -160,8 +114,31 @@ public final class FaultSource implements Serializable {
    * @throws InvalidInputException if negative
    */
   public FaultSource withPolarisationTime(Quantity<Time> time) {
-    double timeS = Require.quantity("FaultSource.polarisationTime", time, SECOND).nonNegative();
-    return new FaultSource(pack, cells, age, arc, timeS, capacitors);
+    return withPolarisationTime(new Given<>(time, Basis.DATA_SHEET, Source.AS_GIVEN));
+  }
+
+  /**
+   * The same source, whose lowest fault is taken this long after it began.
+   *
+   * @param time ≥ 0 s, with its basis
+   * @return a new source
+   * @throws InvalidInputException if negative
+   */
+  public FaultSource withPolarisationTime(Given<Quantity<Time>> time) {
+    Require.quantity("FaultSource.polarisationTime", time.value(), SECOND).nonNegative();
+    return with(new FaultAssumptions(cells(), assumptions.age(), arc(), time));
+  }
+
+  private FaultSource with(FaultAssumptions other) {
+    return new FaultSource(pack, other, capacitors);
+  }
+
+  private TemperatureRange cells() {
+    return assumptions.cells();
+  }
+
+  private Given<Quantity<ElectricPotential>> arc() {
+    return assumptions.arc();
   }
 
   /**
@@ -173,7 +150,7 @@ public final class FaultSource implements Serializable {
   public FaultSource withCapacitor(CapacitorDischarge capacitor) {
     List<CapacitorDischarge> all = new ArrayList<>(capacitors);
     all.add(Objects.requireNonNull(capacitor, "capacitor"));
-    return new FaultSource(pack, cells, age, arc, polarisedAfterS, all);
+    return new FaultSource(pack, assumptions, all);
   }
 
   /**
@@ -187,7 +164,7 @@ public final class FaultSource implements Serializable {
     int count = pack.strings().size();
     Require.count("FaultSource.strings", count, 2, Integer.MAX_VALUE);
     Require.count("FaultSource.string", faulted, 0, count - 1);
-    return new FaultSource(without(faulted), cells, age, arc, polarisedAfterS, capacitors);
+    return new FaultSource(without(faulted), assumptions, capacitors);
   }
 
   private Pack without(int index) {
@@ -203,7 +180,7 @@ public final class FaultSource implements Serializable {
    * @return empty if the ohmic resistance of a cell is not known
    */
   public Optional<FaultLoop> highest(FaultPath near) {
-    return highestAtTerminals().map(loop -> near.addTo(loop, BandEnd.LOW, cells.coldest()));
+    return highestAtTerminals().map(loop -> near.addTo(loop, BandEnd.LOW, cells().coldest()));
   }
 
   private Optional<FaultLoop> highestAtTerminals() {
@@ -237,19 +214,7 @@ public final class FaultSource implements Serializable {
   }
 
   private FaultLoop lowestOf(Pack left, FaultPath far) {
-    Pack aged = left.atBandEnd(BandEnd.HIGH).aged(age.value());
-    PackState state = PackState.of(StateOfCharge.ofPercent(0), cells.coldest());
-    Quantity<ElectricResistance> ohm =
-        aged.resistance(state, Direction.DISCHARGE, Kind.TIME.ofSi(polarisedAfterS));
-    Given<Quantity<ElectricPotential>> voltage =
-        new Given<>(
-            aged.openCircuitVoltage(state),
-            left.basis(CellProperty.VOLTAGE),
-            Source.commonPractice("empty and cold, at rest"));
-    Basis basis = left.basis(CellProperty.RESISTANCE).and(age.basis());
-    FaultLoop loop =
-        FaultLoop.of(voltage).withArcVoltage(arc).with(PACK, new Given<>(ohm, basis, POLARISED));
-    return far.addTo(loop, BandEnd.HIGH, cells.coldest());
+    return far.addTo(assumptions.lowest(left, PACK), BandEnd.HIGH, cells().coldest());
   }
 
   /**
@@ -286,7 +251,7 @@ public final class FaultSource implements Serializable {
 
   private double longestS(FaultPath path) {
     FaultLoop low =
-        path.withResistances(highestAtTerminals().orElseThrow(), BandEnd.LOW, cells.coldest());
+        path.withResistances(highestAtTerminals().orElseThrow(), BandEnd.LOW, cells().coldest());
     return path.withInductances(low, BandEnd.HIGH).current().timeConstantS();
   }
 
@@ -312,16 +277,13 @@ public final class FaultSource implements Serializable {
   public boolean equals(@Nullable Object other) {
     return other instanceof FaultSource that
         && pack.equals(that.pack)
-        && cells.equals(that.cells)
-        && age.equals(that.age)
-        && arc.equals(that.arc)
-        && polarisedAfterS == that.polarisedAfterS
+        && assumptions.equals(that.assumptions)
         && capacitors.equals(that.capacitors);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(pack, cells, age, arc, polarisedAfterS, capacitors);
+    return Objects.hash(pack, assumptions, capacitors);
   }
 
   /**
@@ -331,6 +293,6 @@ public final class FaultSource implements Serializable {
    */
   @Override
   public String toString() {
-    return "faults fed by " + pack + ", cells " + cells;
+    return "faults fed by " + pack + ", cells " + cells();
   }
 }

@@ -94,6 +94,24 @@ public final class Fuse implements Serializable {
   }
 
   /**
+   * Clears a fault that capacitors feed too, or says why not.
+   *
+   * <p>Time, let-through and peak are upper bounds: with W of the battery's fault alone and W_C =
+   * (Σ√(½CU²/R))² of the capacitors, at most the stated total I²t, (√W + √W_C)² passes, and the sum
+   * of all peaks. Source: superposition and Minkowski's inequality.
+   *
+   * @param fault battery and capacitors
+   * @param circuitVoltage highest voltage of the circuit, &gt; 0 V
+   * @return times, let-through and peak at the ends of the band; or why not, such as a sum of all
+   *     peaks above the breaking capacity
+   * @throws org.wattwright.units.InvalidInputException if the voltage is not positive
+   */
+  public Clearing clearing(CombinedFault fault, Quantity<ElectricPotential> circuitVoltage) {
+    double voltageV = Require.quantity("Fuse.circuitVoltage", circuitVoltage, VOLT).positive();
+    return new CombinedClearing(data, voltageV, fault.infeed()).solve(fault.battery());
+  }
+
+  /**
    * Continuous current in air of a temperature: In·A1(T)·cooling·continuous factor.
    *
    * @param air around the fuse, absolute

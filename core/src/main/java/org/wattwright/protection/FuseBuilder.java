@@ -334,12 +334,24 @@ public final class FuseBuilder {
    *
    * @return the fuse
    * @throws InvalidInputException if the minimum breaking current is above the breaking capacity,
-   *     if a total I²t is below the pre-arcing one, or does not rise with voltage
+   *     if a total I²t is below the pre-arcing one, or does not rise with voltage, or the peak let
+   *     through is below the rated current
    */
   public Fuse build() {
     if (minimumBreakingA != null && breakingCapacityA != null) {
       requireOrder("minimumBreakingCurrent", minimumBreakingA, breakingCapacityA);
     }
+    if (peakLetThroughA != null && !(peakLetThroughA >= ratedA)) {
+      throw InvalidInputException.of(
+          "Fuse.peakLetThrough",
+          "≥ rated current " + AMPERE.of(ratedA),
+          AMPERE.of(peakLetThroughA).toString());
+    }
+    requireRisingTotals();
+    return new Fuse(data());
+  }
+
+  private void requireRisingTotals() {
     totals.sort(java.util.Comparator.comparingDouble(FuseData.TotalIntegral::voltageV));
     double lowestA2S = preArcingA2S == null ? 0 : preArcingA2S;
     for (FuseData.TotalIntegral each : totals) {
@@ -351,7 +363,6 @@ public final class FuseBuilder {
       }
       lowestA2S = each.integralA2S();
     }
-    return new Fuse(data());
   }
 
   private static void requireOrder(String field, double lowA, double highA) {
@@ -362,22 +373,23 @@ public final class FuseBuilder {
   }
 
   private FuseData data() {
+    FuseData.Ratings ratings =
+        new FuseData.Ratings(
+            name,
+            ratedA,
+            new FuseData.Voltages(directV, alternatingV, testTimeConstantS),
+            new FuseData.Breaking(breakingCapacityA, breakingRange, minimumBreakingA));
+    FuseData.Melt melt =
+        new FuseData.Melt(
+            new FuseData.Curves(preArcing, total),
+            preArcingA2S,
+            List.copyOf(totals),
+            peakLetThroughA);
     return new FuseData(
-        name,
-        ratedA,
-        directV,
-        alternatingV,
-        testTimeConstantS,
-        breakingCapacityA,
-        breakingRange,
-        minimumBreakingA,
-        preArcing,
-        total,
-        preArcingA2S,
-        List.copyOf(totals),
-        peakLetThroughA,
+        ratings,
+        melt,
         new FuseData.Derating(ambient, cooling, load, cyclic),
-        new FuseData.Trade(massKg, price, lossW, basis, source));
+        new FuseData.Trade(massKg, price, lossW, new FuseData.Origin(basis, source)));
   }
 
   /**

@@ -12,14 +12,16 @@ import org.wattwright.units.Kind;
 final class FuseCase {
   private final Fuse fuse;
   private final double highestV;
+  private final List<CapacitorDischarge> capacitors;
   private final List<Check> checks;
   private final Verdict verdict;
   private final CircuitPart part;
   private @Nullable FuseLine line;
 
-  FuseCase(Fuse fuse, double highestV, List<Check> checks) {
+  FuseCase(Fuse fuse, double highestV, List<CapacitorDischarge> capacitors, List<Check> checks) {
     this.fuse = fuse;
     this.highestV = highestV;
+    this.capacitors = List.copyOf(capacitors);
     this.checks = List.copyOf(checks);
     this.verdict = Verdict.of(checks);
     this.part = part(fuse);
@@ -52,13 +54,13 @@ final class FuseCase {
   /** How it clears; null if nothing is known of it. */
   @Nullable FuseLine line() {
     if (line == null) {
-      line = FuseLine.of(fuse, highestV);
+      line = FuseLine.of(fuse, highestV, CapacitorInfeed.of(capacitors));
     }
     return line;
   }
 
-  /** What it does with the highest fault. */
+  /** What it does with the highest fault, capacitors included. */
   Clearing clearing(FaultCurrent fault) {
-    return fuse.clearing(fault, Kind.VOLTAGE.ofSi(highestV));
+    return fuse.clearing(CombinedFault.of(fault, capacitors), Kind.VOLTAGE.ofSi(highestV));
   }
 }

@@ -206,12 +206,18 @@ final class FuseChecks {
                 check.note(unknown.reason()).notChecked(unknown.missing().toArray(String[]::new)));
   }
 
-  /** The largest over all faults: straight between the curve's points, so that those suffice. */
+  /**
+   * The largest over all faults, with what capacitors add: straight between the curve's points, so
+   * that those suffice.
+   */
   private Clearing worstLetThrough(FaultCurrent highest) {
     FaultCurrent lowest = duty.faults().lowest();
-    ClearingSolver solver = new ClearingSolver(data, Kind.VOLTAGE.siValueOf(duty.highestVoltage()));
+    double voltageV = Kind.VOLTAGE.siValueOf(duty.highestVoltage());
+    ClearingSolver alone = new ClearingSolver(data, voltageV);
+    CapacitorInfeed infeed = CapacitorInfeed.of(duty.faults().capacitors());
+    CombinedClearing solver = new CombinedClearing(data, voltageV, infeed);
     Clearing worst = solver.solve(lowest);
-    for (double currentA : solver.bendsBetween(lowest.prospectiveA(), highest.prospectiveA())) {
+    for (double currentA : alone.bendsBetween(lowest.prospectiveA(), highest.prospectiveA())) {
       worst = worseOf(worst, solver.solve(highest.limitedTo(currentA)));
     }
     return worseOf(worst, solver.solve(highest));

@@ -13,7 +13,7 @@ import org.wattwright.check.Party;
 import org.wattwright.check.Source;
 import org.wattwright.internal.Require;
 
-/** What must be shown of an AC charging inlet: two measurements and one item attested. */
+/** What must be shown of an AC charging inlet: two measurements and two items attested. */
 public final class InletProtection {
   /** Inlet unplugged; UN R100 para 5.1.3.4, from memory. */
   private static final double UNPLUGGED_MOHM = 1;
@@ -83,5 +83,38 @@ public final class InletProtection {
   public static Check residualCurrentAttested(String by, boolean suits) {
     String who = Require.text("InletProtection.by", by);
     return residualCurrent().note("attested by " + who).holds(suits);
+  }
+
+  private static CheckBuilder supplyBreaker() {
+    return Check.named(
+            "inlet.supply-breaker",
+            "breaker of the supply clears short circuits in inlet, its cable and charger")
+        .source(Source.standard("IEC 60364-4-43", "434, at every point of supply").fromMemory())
+        .answeredBy(Party.ELECTRICIAN)
+        .safety();
+  }
+
+  /**
+   * {@code inlet.supply-breaker}, while nobody has attested it: above the current from which the
+   * breaker trips at once, faults behind the inlet are left to it, and to the loop impedance of
+   * whichever socket the vehicle charges at.
+   *
+   * @return NOT_CHECKED, to be answered by an electrician
+   */
+  public static Check supplyBreakerUnknown() {
+    return supplyBreaker().notChecked("inlet.supplyBreaker");
+  }
+
+  /**
+   * {@code inlet.supply-breaker}, attested for the points of supply in use.
+   *
+   * @param by who attests it
+   * @param suits whether the breaker clears a short circuit within what the inlet's cable bears
+   * @return the check, with the name in its note
+   * @throws org.wattwright.units.InvalidInputException if the name is blank
+   */
+  public static Check supplyBreakerAttested(String by, boolean suits) {
+    String who = Require.text("InletProtection.by", by);
+    return supplyBreaker().note("attested by " + who).holds(suits);
   }
 }

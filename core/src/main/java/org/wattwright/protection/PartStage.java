@@ -1,6 +1,7 @@
 package org.wattwright.protection;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import javax.measure.Quantity;
 import org.wattwright.check.Basis;
@@ -43,10 +44,18 @@ final class PartStage {
       for (Fuse fuse : spec.fuses()) {
         List<Check> checks = new ArrayList<>();
         duties.forEach(duty -> checks.addAll(fuse.checks(duty)));
-        cases.add(new FuseCase(fuse, highestV, checks));
+        cases.add(new FuseCase(fuse, highestV, capacitors(), checks));
       }
     }
     return cases;
+  }
+
+  /** Of whichever supply has the largest. */
+  private List<CapacitorDischarge> capacitors() {
+    return supplies.stream()
+        .map(supply -> supply.faults().capacitors())
+        .max(Comparator.comparingDouble(all -> CapacitorInfeed.of(all).jouleA2S()))
+        .orElse(List.of());
   }
 
   /** What a fuse must pass at the highest fault; cable and trip are left open. */
@@ -117,7 +126,8 @@ final class PartStage {
               BreakRating.reverse(
                   Kind.CURRENT.ofSi(circuit.operatingA()), Kind.VOLTAGE.ofSi(highestV))));
     }
-    if (circuit.tripOrNull() != null && contactor.openingTime().isEmpty()) {
+    checks.addAll(TripChecks.of(circuit));
+    if (circuit.quickestTrip() != null && contactor.openingTime().isEmpty()) {
       checks.add(
           Check.named("protection.opening-time", "opening time of " + contactor.name())
               .source(contactor.source())

@@ -1,6 +1,10 @@
 package org.wattwright.protection;
 
+import static org.wattwright.units.WorkshopUnits.VOLT;
+
 import java.io.Serializable;
+import java.util.Locale;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
@@ -8,13 +12,17 @@ import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
+import org.wattwright.internal.Require;
+import org.wattwright.units.InvalidInputException;
 
 /**
  * Whether the fuse nearest the fault clears it before the one upstream is hurt.
  *
  * <p>The total I²t of the downstream fuse must stay below the pre-arcing I²t of the upstream one,
- * slowest against fastest, at every current that both may see. The rule of thumb that 1.6 times the
- * rating suffices belongs to gG links of 16 A or more alone, see {@link #ofRatings}.
+ * slowest against fastest, at every current that both may see; where the upstream one is one of
+ * several in parallel, its share of the current counts, and the share squared of the I²t. The rule
+ * of thumb that 1.6 times the rating suffices belongs to gG links of 16 A or more alone, see {@link
+ * #ofRatings}.
  *
  * <p>Immutable and thread-safe.
  */
@@ -30,10 +38,12 @@ public final class Selectivity implements Serializable {
           "selective if the downstream total I²t is below the upstream pre-arcing I²t");
 
   private final Fuse upstream;
+  private final double share;
   private final Fuse downstream;
 
-  private Selectivity(Fuse upstream, Fuse downstream) {
+  private Selectivity(Fuse upstream, double share, Fuse downstream) {
     this.upstream = upstream;
+    this.share = share;
     this.downstream = downstream;
   }
 
@@ -44,15 +54,43 @@ public final class Selectivity implements Serializable {
    * @return a step that asks for the downstream fuse
    */
   public static Upstream of(Fuse fuse) {
-    return new Upstream(fuse);
+    return new Upstream(fuse, 1);
   }
 
   /**
    * The fuse nearer the battery.
    *
    * @param fuse the upstream fuse
+   * @param share of the downstream fuse's current that it carries, above 0 to 1
    */
-  public record Upstream(Fuse fuse) implements Serializable {
+  public record Upstream(Fuse fuse, double share) implements Serializable {
+    /**
+     * Checks the share.
+     *
+     * @param fuse the upstream fuse
+     * @param share above 0 to 1
+     * @throws org.wattwright.units.InvalidInputException if outside its range
+     */
+    public Upstream {
+      Objects.requireNonNull(fuse, "fuse");
+      if (!(share > 0 && share <= 1)) {
+        throw InvalidInputException.of("Selectivity.share", "> 0 to 1", Double.toString(share));
+      }
+    }
+
+    /**
+     * One of several fuses in parallel, such as those of parallel strings, that together feed the
+     * downstream one.
+     *
+     * @param value share of the downstream fuse's current that the worst loaded one carries, above
+     *     0 to 1, such as 1.1/3 of three strings parted unevenly by a tenth
+     * @return a new step
+     * @throws org.wattwright.units.InvalidInputException if outside its range
+     */
+    public Upstream carrying(double value) {
+      return new Upstream(fuse, value);
+    }
+
     /**
      * Adds the fuse nearer the fault.
      *
@@ -60,7 +98,7 @@ public final class Selectivity implements Serializable {
      * @return both
      */
     public Selectivity over(Fuse downstream) {
-      return new Selectivity(fuse, downstream);
+      return new Selectivity(fuse, share, downstream);
     }
   }
 
@@ -79,10 +117,12 @@ public final class Selectivity implements Serializable {
             .source(PRACTICE)
             .basis(upstream.basis())
             .basis(downstream.basis());
+    double voltageV =
+        Require.quantity("Selectivity.circuitVoltage", circuitVoltage, VOLT).positive();
     if (faults.highest().isEmpty()) {
       return check.notChecked("cell.ohmicResistance");
     }
-    return new SelectivityScan(upstream, downstream, circuitVoltage)
+    return new SelectivityScan(upstream, share, new ClearingSolver(downstream.data(), voltageV))
         .check(check, faults.lowest(), faults.highest().get());
   }
 
@@ -116,12 +156,13 @@ public final class Selectivity implements Serializable {
   public boolean equals(@Nullable Object other) {
     return other instanceof Selectivity that
         && upstream.equals(that.upstream)
+        && share == that.share
         && downstream.equals(that.downstream);
   }
 
   @Override
   public int hashCode() {
-    return 31 * upstream.hashCode() + downstream.hashCode();
+    return Objects.hash(upstream, share, downstream);
   }
 
   /**
@@ -131,6 +172,7 @@ public final class Selectivity implements Serializable {
    */
   @Override
   public String toString() {
-    return upstream.name() + " over " + downstream.name();
+    String part = share == 1 ? "" : String.format(Locale.ROOT, ", carrying %.4g of it,", share);
+    return upstream.name() + part + " over " + downstream.name();
   }
 }

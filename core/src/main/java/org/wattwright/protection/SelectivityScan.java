@@ -2,29 +2,30 @@ package org.wattwright.protection;
 
 import static org.wattwright.units.WorkshopUnits.AMPERE;
 import static org.wattwright.units.WorkshopUnits.AMPERE_SQUARED_SECOND;
-import static org.wattwright.units.WorkshopUnits.VOLT;
 
 import java.util.ArrayList;
 import java.util.List;
-import javax.measure.Quantity;
-import javax.measure.quantity.ElectricPotential;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
-import org.wattwright.internal.Require;
 import org.wattwright.units.Kind;
 
 /** Compares two fuses at both ends of a range of faults and at every bend of their curves. */
 final class SelectivityScan {
   private final Melting upstream;
+  private final double share;
   private final ClearingSolver downstream;
 
-  SelectivityScan(Fuse upstream, Fuse downstream, Quantity<ElectricPotential> circuitVoltage) {
-    double voltageV =
-        Require.quantity("Selectivity.circuitVoltage", circuitVoltage, VOLT).positive();
+  /**
+   * A scan.
+   *
+   * @param share of the downstream fuse's current that flows in the upstream one
+   */
+  SelectivityScan(Fuse upstream, double share, ClearingSolver downstream) {
     this.upstream = new Melting(upstream.data());
-    this.downstream = new ClearingSolver(downstream.data(), voltageV);
+    this.share = share;
+    this.downstream = downstream;
   }
 
   Check check(CheckBuilder check, FaultCurrent lowest, FaultCurrent highest) {
@@ -36,13 +37,13 @@ final class SelectivityScan {
       if (!(clearing instanceof Clearing.Cleared cleared)) {
         return unclear(check, clearing);
       }
-      Double leastA2S = upstream.leastA2S(fault.prospectiveA());
+      Double leastA2S = upstream.leastA2S(fault.prospectiveA() * share);
       if (leastA2S == null) {
         return check
             .note("beyond the end of the upstream curve")
             .notChecked("upstream fuse.preArcingJouleIntegral");
       }
-      double totalA2S = Kind.JOULE_INTEGRAL.siValueOf(cleared.letThrough());
+      double totalA2S = Kind.JOULE_INTEGRAL.siValueOf(cleared.letThrough()) * share * share;
       worst = Spare.worse(worst, new Spare(fault.prospectiveA(), totalA2S, leastA2S));
     }
     return worst == null ? check.notChecked("faults") : worst.check(check);
@@ -65,10 +66,12 @@ final class SelectivityScan {
     for (double currentA : downstream.bendsBetween(lowA, highA)) {
       faults.add(highest.limitedTo(currentA));
     }
-    for (double bendA : upstream.fastestBendsA()) {
+    for (double upstreamA : upstream.fastestBendsA()) {
+      double bendA = upstreamA / share;
       if (bendA > lowA && bendA < highA) {
+        faults.add(highest.limitedTo(bendA * (1 - ClearingSolver.BESIDE)));
         faults.add(highest.limitedTo(bendA));
-        faults.add(highest.limitedTo(Math.nextUp(Math.nextUp(bendA))));
+        faults.add(highest.limitedTo(bendA * (1 + ClearingSolver.BESIDE)));
       }
     }
     return faults;

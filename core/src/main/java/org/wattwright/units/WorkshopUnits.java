@@ -504,11 +504,14 @@ public final class WorkshopUnits {
 
   /** Ampere squared second. */
   public static final NamedUnit<JouleIntegral> AMPERE_SQUARED_SECOND =
-      unit(Kind.JOULE_INTEGRAL, "A²·s", 1, 1, "A²·s");
+      unit(Kind.JOULE_INTEGRAL, "A²·s", 1, 1, "");
 
-  /** Kiloampere squared second, 10⁶ A²·s. */
+  /**
+   * Kiloampere squared second, 10⁶ A²·s. Shown only where it was given: beside A²·s it is easily
+   * taken for 10³.
+   */
   public static final NamedUnit<JouleIntegral> KILOAMPERE_SQUARED_SECOND =
-      unit(Kind.JOULE_INTEGRAL, "kA²·s", 1e6, 1, "A²·s");
+      unit(Kind.JOULE_INTEGRAL, "kA²·s", 1e6, 1, "");
 
   /** Joule per kilogram. */
   public static final NamedUnit<SpecificEnergy> JOULE_PER_KILOGRAM =

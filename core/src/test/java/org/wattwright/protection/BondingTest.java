@@ -97,6 +97,17 @@ class BondingTest {
 
   @Test
   void anAttestedItemSaysWho() {
+    assertThat(InletProtection.supplyBreakerUnknown().outcome()).isEqualTo(NOT_CHECKED);
+    assertThat(InletProtection.supplyBreakerUnknown().missing())
+        .containsExactly("inlet.supplyBreaker");
+    assertThat(InletProtection.supplyBreakerUnknown().isSafety()).isTrue();
+    Check breaker = InletProtection.supplyBreakerAttested("electrician of the yard", true);
+    assertThat(breaker.outcome()).isEqualTo(PASS);
+    assertThat(breaker.note()).contains("electrician of the yard");
+    assertThat(InletProtection.supplyBreakerAttested("electrician", false).outcome())
+        .isEqualTo(FAIL);
+    assertThatThrownBy(() -> InletProtection.supplyBreakerAttested(" ", true))
+        .hasMessageContaining("InletProtection.by");
     assertThat(InletProtection.residualCurrentUnknown().outcome()).isEqualTo(NOT_CHECKED);
     assertThat(InletProtection.residualCurrentUnknown().missing())
         .containsExactly("inlet.residualCurrentType");

@@ -306,7 +306,9 @@ class CircuitDesignerTest {
     DesignedCircuit found =
         one(CircuitParts.designer(List.of(precharged)).prechargeResistors(List.of(resistor(220))));
     Check backwards = check(found.checks(), "protection.fed-backwards");
-    assertThat(backwards.outcome()).isEqualTo(Outcome.PASS);
+    // The capacitance's usual tolerance is an estimate.
+    assertThat(backwards.outcome()).isEqualTo(Outcome.CAUTION);
+    assertThat(backwards.margin()).isPresent();
   }
 
   @Test

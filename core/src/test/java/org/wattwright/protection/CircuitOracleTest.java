@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.wattwright.conductor.Cable;
 import org.wattwright.conductor.Installation;
 import org.wattwright.testing.Generator;
+import org.wattwright.units.Measures;
 
 /** The designer against every combination, each judged by its full list of checks. */
 class CircuitOracleTest {
@@ -45,11 +46,12 @@ class CircuitOracleTest {
               "battery",
               volts(403.2),
               FaultRange.of(
-                  FaultCurrent.of(volts(403.2), milliohms(sourceMilliohm), microhenries(20)),
-                  FaultCurrent.of(
-                      volts(random.between(60, 300)),
-                      milliohms(2 * sourceMilliohm),
-                      microhenries(20))));
+                      FaultCurrent.of(volts(403.2), milliohms(sourceMilliohm), microhenries(20)),
+                      FaultCurrent.of(
+                          volts(random.between(60, 300)),
+                          milliohms(2 * sourceMilliohm),
+                          microhenries(20)))
+                  .withCapacitors(capacitors(random)));
     }
 
     CircuitDesigner designer() {
@@ -60,6 +62,16 @@ class CircuitOracleTest {
           .contactors(contactors)
           .parallelRunsUpTo(2);
     }
+  }
+
+  /** None in every other job, or a device's that brings little to much. */
+  private static List<CapacitorDischarge> capacitors(Generator random) {
+    return random.between(0, 1) < 0.5
+        ? List.of()
+        : List.of(
+            CapacitorDischarge.of(
+                    "devices", Measures.farads(random.betweenDecades(1e-5, 2e-3)), volts(403.2))
+                .through(milliohms(random.between(40, 200)), microhenries(1)));
   }
 
   private static <T> List<T> some(Generator random, List<T> from, int count) {

@@ -63,7 +63,7 @@ class CircuitTest {
             () ->
                 Circuit.of("traction", CircuitRole.TRACTION_MAIN)
                     .continuousCurrent(amperes(140))
-                    .trip(OvercurrentTrip.at(amperes(139), milliseconds(50), "inverter"))
+                    .trip(OvercurrentTrip.at(amperes(139), milliseconds(0), "inverter"))
                     .build())
         .isInstanceOf(InvalidInputException.class)
         .hasMessage("Circuit.trip of traction must be ≥ 140 A of normal operation, but was 139 A");

@@ -3,6 +3,8 @@ package org.wattwright.protection;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
+import static org.wattwright.units.Measures.ampereSquaredSeconds;
+import static org.wattwright.units.Measures.amperes;
 import static org.wattwright.units.Measures.celsius;
 import static org.wattwright.units.Measures.farads;
 import static org.wattwright.units.Measures.henries;
@@ -136,6 +138,88 @@ class FaultNgspiceTest {
                     .build())
             .build(),
         1);
+  }
+
+  /**
+   * A fuse that melts at 40 000 A²s and then opposes the current with an arc of 600 V; first the
+   * battery alone, whose total the data sheet would state, then with a capacitor besides.
+   */
+  @ParameterizedTest
+  @CsvSource({"5e-6, 0.01", "20e-6, 0.03", "40e-6, 0.01"})
+  void aFuseLetsMoreThroughWithACapacitorButNoMoreThanTheBound(double coilH, double ohm)
+      throws IOException, InterruptedException {
+    String battery = "fuse%nV1 a 0 DC 400%nR1 a b 0.04%nL1 b c 2u IC=0%n";
+    String capacitor = "C2 d 0 2m IC=400%nR2 d e %.9g%nL2 e c %.9g IC=0%n";
+    String fuse =
+        "Vm c f DC 0%nBarc f 0 V=(v(q)>40000) ? 600*tanh(i(Vm)/20) : i(Vm)*1e-6%n"
+            + "Bq 0 q I=i(Vm)*i(Vm)%nCq q 0 1 IC=0%n";
+    double endS = 5e-3;
+    double aloneA2S = transientOf(String.format(Locale.ROOT, battery + fuse), endS).get("joule");
+    Map<String, Double> both =
+        transientOf(String.format(Locale.ROOT, battery + capacitor + fuse, ohm, coilH), endS);
+    Fuse link =
+        Fuse.of("F", amperes(200))
+            .directVoltage(volts(400))
+            .testTimeConstant(seconds(0.01))
+            .breakingCapacity(amperes(100_000))
+            .fullRange()
+            .preArcingCurve(
+                TimeCurrentCurve.ofPoints()
+                    .point(amperes(1000), seconds(1))
+                    .point(amperes(2500), seconds(0.0064))
+                    .tolerance(0)
+                    .readingError(0)
+                    .build())
+            .preArcingJouleIntegral(ampereSquaredSeconds(40_000))
+            .totalJouleIntegral(ampereSquaredSeconds(aloneA2S), volts(400))
+            .build();
+    Clearing.Cleared bound =
+        link.clearing(
+                CombinedFault.of(
+                    FaultParts.fault(400, 0.04, 2e-6), List.of(discharge(400, ohm, coilH, 2e-3))),
+                volts(400))
+            .orElseThrow();
+    assertThat(Kind.JOULE_INTEGRAL.siValueOf(bound.letThrough())).isGreaterThan(both.get("joule"));
+    assertThat(Kind.CURRENT.siValueOf(bound.peak())).isGreaterThan(both.get("peak"));
+    assertThat(both.get("joule")).as("more than the battery alone").isGreaterThan(aloneA2S);
+  }
+
+  /**
+   * A fault of 5 mΩ somewhere in a cable of 4 mΩ and 1.2 µH, fed by the battery and another
+   * capacitor from its near end and by its own capacitor from its far end.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.0001", "0.25", "0.5", "0.75", "0.9999"})
+  void aFaultInACableIsFedFromBothSides(double share) throws IOException, InterruptedException {
+    String deck =
+        "sides%nV1 a 0 DC 400%nR1 a b 0.08%nL1 b c 15u IC=0%n"
+            + "C2 d 0 0.3m IC=400%nR2 d e 0.02%nL2 e c 2u IC=0%n"
+            + "Vn c f DC 0%nR3 f g %1$.9g%nL3 g k %2$.9g IC=0%nRf k m 0.005%nVm m 0 DC 0%n"
+            + "C4 p 0 0.6m IC=400%nVf p q DC 0%nR4 q s %3$.9g%nL4 s k %4$.9g IC=0%n"
+            + ".measure tran near INTEG par('i(Vn)*i(Vn)')%n"
+            + ".measure tran far INTEG par('i(Vf)*i(Vf)')%n"
+            + ".measure tran farpeak MAX i(Vf)%n.measure tran nearpeak MAX i(Vn)%n";
+    double endS = 1e-3;
+    Map<String, Double> circuit =
+        transientOf(
+            String.format(
+                Locale.ROOT,
+                deck,
+                0.004 * share,
+                1.2e-6 * share,
+                0.004 * (1 - share),
+                1.2e-6 * (1 - share)),
+            endS);
+    CombinedFault near =
+        CombinedFault.of(
+            FaultParts.fault(400, 0.08, 15e-6), List.of(discharge(400, 0.02, 2e-6, 0.3e-3)));
+    assertThat(Kind.JOULE_INTEGRAL.siValueOf(near.jouleIntegralAtMost(seconds(endS))))
+        .isGreaterThan(circuit.get("near"));
+    assertThat(Kind.CURRENT.siValueOf(near.peakAtMost())).isGreaterThan(circuit.get("nearpeak"));
+    // What heats the stretch up to the fault counts as if it were the whole cable's resistance.
+    CapacitorDischarge far = discharge(400, 0.005 + 0.004 * (1 - share), 1e-9, 0.6e-3);
+    assertThat(Kind.JOULE_INTEGRAL.siValueOf(far.jouleIntegral()))
+        .isGreaterThan(circuit.get("far"));
   }
 
   @Test

@@ -60,7 +60,15 @@ class FaultSourceTest {
         FaultSource.of(FaultParts.pack(1, FaultParts.stringCell()))
             .withAge(Given.measured(Ageing.of(1, 1.5), "life test"))
             .withArcVoltage(Given.measured(volts(0), "bolted"));
-    FaultLoop loop = source.lowest(FaultPath.EMPTY);
+    FaultCurrent usualTime = source.lowest(FaultPath.EMPTY).current();
+    assertThat(usualTime.basis()).isEqualTo(Basis.ESTIMATED);
+    assertThat(usualTime.estimates()).containsExactly("resistance of pack");
+    FaultLoop loop =
+        source
+            .withPolarisationTime(org.wattwright.units.Measures.seconds(10))
+            .lowest(FaultPath.EMPTY);
+    assertThat(loop.current().prospective()).isEqualTo(usualTime.prospective());
+    assertThat(loop.current().estimates()).isEmpty();
     assertThat(ampere(loop)).isCloseTo(288 / 0.135, within(1e-8));
     assertThat(loop.current().basis()).isEqualTo(Basis.DATA_SHEET);
   }

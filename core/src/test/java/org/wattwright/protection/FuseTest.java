@@ -167,6 +167,10 @@ class FuseTest {
   void nonsenseIsRefused() {
     assertThatThrownBy(() -> Fuse.of("F", amperes(0)))
         .hasMessage("Fuse.ratedCurrent must be > 0 A, but was 0 A");
+    assertThatThrownBy(() -> FaultParts.fuse().peakLetThrough(amperes(99)).build())
+        .hasMessage("Fuse.peakLetThrough must be ≥ rated current 100 A, but was 99 A");
+    assertThat(FaultParts.fuse().peakLetThrough(amperes(100)).build().peakLetThrough())
+        .contains(amperes(100));
     assertThatThrownBy(() -> FaultParts.fuse().partialRange(amperes(30_000)).build())
         .hasMessageContaining("Fuse.minimumBreakingCurrent must be ≤ breaking capacity");
     assertThatThrownBy(

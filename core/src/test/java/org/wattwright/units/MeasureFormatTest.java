@@ -42,7 +42,11 @@ class MeasureFormatTest {
     "dimensionless, 0.12345, 0.1235",
     "dimensionless, 12.345 %, 12.35 %",
     "joule integral, 250000 A²·s, 250000 A²·s",
-    "joule integral, 2500000 A²·s, 2.5 kA²·s",
+    "joule integral, 2500000 A²·s, 2500000 A²·s",
+    "joule integral, 11580123.4 A²·s, 11580123 A²·s",
+    "joule integral, 550000 A²·s, 550000 A²·s",
+    "joule integral, 54.6875 A²·s, 54.69 A²·s",
+    "joule integral, 2.5 kA²·s, 2.5 kA²·s",
   })
   void peopleGetFourDigitsAndAHandyPrefix(String kindName, String given, String text) {
     Kind<?> kind =

@@ -66,7 +66,8 @@ final class CircuitParts {
       circuit.profile(profile(load.duty()));
     }
     if (load.fedBackwards()) {
-      circuit.fedBackwards();
+      circuit.fedBackwards(
+          input.faults().capacitorLoop().value(), input.faults().inductance().value());
     }
   }
 

@@ -225,6 +225,11 @@ final class CircuitPlan {
             .attestedBy()
             .map(who -> InletProtection.residualCurrentAttested(who, true))
             .orElseGet(InletProtection::residualCurrentUnknown));
+    checks.add(
+        inlet
+            .breakerAttestedBy()
+            .map(who -> InletProtection.supplyBreakerAttested(who, true))
+            .orElseGet(InletProtection::supplyBreakerUnknown));
     inlet.isolation().ifPresent(ohm -> checks.add(InletProtection.isolation(ohm)));
     inlet.protectiveEarth().ifPresent(ohm -> checks.add(InletProtection.protectiveEarth(ohm)));
     return checks;

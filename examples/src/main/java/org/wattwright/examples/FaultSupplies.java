@@ -49,10 +49,11 @@ final class FaultSupplies {
   static FaultSupplies of(
       CircuitsInput input, Pack pack, List<Device> devices, Quantity<ElectricPotential> highest) {
     Map<String, CircuitSupply> byName = new LinkedHashMap<>();
-    FaultSource whole = source(input, pack).withCapacitor(capacitors(input, devices, highest));
+    FaultSource whole = source(input, pack);
     byName.put(BATTERY, supply(BATTERY, whole, highest, input));
     if (pack.strings().size() > 1) {
-      byName.put(OTHERS, supply(OTHERS, whole.intoString(0), highest, input));
+      FaultSource others = whole.intoString(0).withCapacitor(capacitors(input, devices, highest));
+      byName.put(OTHERS, supply(OTHERS, others, highest, input));
     }
     byName.put(ONE, supply(ONE, source(input, oneString(pack)), highest, input));
     for (CircuitsInput.SupplyInput stated : input.supplies()) {
@@ -74,7 +75,10 @@ final class FaultSupplies {
     return input.faults().arc().map(source::withArcVoltage).orElse(source);
   }
 
-  /** The capacitors of all devices empty into a fault before the contactor opens. */
+  /**
+   * The capacitors of all devices empty into a fault inside a string before the contactor opens;
+   * behind the battery the circuits state them.
+   */
   private static CapacitorDischarge capacitors(
       CircuitsInput input, List<Device> devices, Quantity<ElectricPotential> highest) {
     return CapacitorDischarge.of("capacitors of the devices", capacitance(devices), highest)

@@ -150,11 +150,13 @@ public record CircuitsInput(
    * @param isolation unplugged, to chassis
    * @param protectiveEarth earth pin to chassis
    * @param attestedBy who attests the residual-current device
+   * @param breakerAttestedBy who attests the breaker of the supply
    */
   public record Inlet(
       Optional<Quantity<ElectricResistance>> isolation,
       Optional<Quantity<ElectricResistance>> protectiveEarth,
-      Optional<String> attestedBy) {}
+      Optional<String> attestedBy,
+      Optional<String> breakerAttestedBy) {}
 
   /**
    * Insulation of a device.

@@ -108,7 +108,8 @@ final class ProtectionFiles {
         new CircuitsInput.Inlet(
             values.optional("inlet isolation").map(f -> f.positive(Kind.RESISTANCE)),
             values.optional("inlet protective earth").map(f -> f.nonNegative(Kind.RESISTANCE)),
-            values.optional("residual-current device attested by").map(Field::text)));
+            values.optional("residual-current device attested by").map(Field::text),
+            values.optional("supply breaker attested by").map(Field::text)));
   }
 
   private enum Sides {
