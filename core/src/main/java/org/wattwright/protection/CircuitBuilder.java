@@ -518,8 +518,7 @@ public final class CircuitBuilder {
   public CircuitBuilder fedBackwards(
       Quantity<ElectricResistance> resistance, Quantity<ElectricInductance> inductance) {
     double ohm = Require.quantity(field("capacitorResistance"), resistance, OHM).positive();
-    double henry =
-        Require.quantity(field("capacitorInductance"), inductance, HENRY).nonNegative();
+    double henry = Require.quantity(field("capacitorInductance"), inductance, HENRY).nonNegative();
     bus = bus.fedBackwards(ohm, henry);
     return this;
   }

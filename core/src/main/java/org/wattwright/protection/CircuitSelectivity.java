@@ -39,8 +39,7 @@ final class CircuitSelectivity {
               supply,
               Selectivity.of(nearer.fuse())
                   .over(own.fuse())
-                  .check(
-                      of.clearedBy(own, supply), Kind.VOLTAGE.ofSi(of.numbers().highestV()))));
+                  .check(of.clearedBy(own, supply), Kind.VOLTAGE.ofSi(of.numbers().highestV()))));
     }
     return checks;
   }

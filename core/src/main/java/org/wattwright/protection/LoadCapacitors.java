@@ -57,8 +57,7 @@ record LoadCapacitors(Circuit circuit, double highestV, double leastOhm, double 
   }
 
   static boolean feedsBack(Circuit circuit) {
-    return circuit.isFedBackwards()
-        && circuit.bus().highestF() > 0;
+    return circuit.isFedBackwards() && circuit.bus().highestF() > 0;
   }
 
   /** Into a fault at the near end of its own circuit, through whichever cable. */
@@ -97,7 +96,9 @@ record LoadCapacitors(Circuit circuit, double highestV, double leastOhm, double 
 
   private CapacitorDischarge through(double ohm, double henry) {
     return CapacitorDischarge.of(
-            circuit.name(), Kind.CAPACITANCE.ofSi(circuit.bus().highestF()), Kind.VOLTAGE.ofSi(highestV))
+            circuit.name(),
+            Kind.CAPACITANCE.ofSi(circuit.bus().highestF()),
+            Kind.VOLTAGE.ofSi(highestV))
         .through(
             Kind.RESISTANCE.ofSi(ohm + circuit.bus().backwardOhm()),
             Kind.INDUCTANCE.ofSi(henry + circuit.bus().backwardHenry()));

@@ -49,7 +49,8 @@ class BackwardInfeedTest {
         .continuousCurrent(amperes(20))
         .length(metres(2))
         .installation(Installation.freeAir(celsius(45)))
-        .loadCapacitance(microfarads(100)).loadCapacitanceTolerance(0)
+        .loadCapacitance(microfarads(100))
+        .loadCapacitanceTolerance(0)
         .fedBackwards();
   }
 
@@ -116,7 +117,8 @@ class BackwardInfeedTest {
             .continuousCurrent(amperes(20))
             .length(metres(2))
             .installation(Installation.freeAir(celsius(45)))
-            .loadCapacitance(microfarads(100)).loadCapacitanceTolerance(0)
+            .loadCapacitance(microfarads(100))
+            .loadCapacitanceTolerance(0)
             .build();
     assertThat(infeed(List.of(blocked, heater().build()), 1)).isEmpty();
     assertThat(of(List.of(blocked, heater().build()), 0).numbers().behind()).isEmpty();
@@ -124,7 +126,8 @@ class BackwardInfeedTest {
 
   @Test
   void aCircuitBehindIsFedByWhatStandsAtItsBeginning() {
-    Circuit main = main().loadCapacitance(microfarads(600)).loadCapacitanceTolerance(0).fedBackwards().build();
+    Circuit main =
+        main().loadCapacitance(microfarads(600)).loadCapacitanceTolerance(0).fedBackwards().build();
     Circuit branch = heater().fedFrom(main).build();
     CircuitDesign unknown = CircuitParts.designer(List.of(main, branch)).run();
     assertThat(unknown.isComplete()).isFalse();
@@ -146,7 +149,8 @@ class BackwardInfeedTest {
                     .containsExactly("Circuit.capacitorResistance of traction"));
     Circuit known =
         main()
-            .loadCapacitance(microfarads(600)).loadCapacitanceTolerance(0)
+            .loadCapacitance(microfarads(600))
+            .loadCapacitanceTolerance(0)
             .fedBackwards(milliohms(80), microhenries(1))
             .build();
     List<Circuit> circuits = List.of(known, heater().fedFrom(known).build());
@@ -163,7 +167,8 @@ class BackwardInfeedTest {
   void theNearestToTheSourceCountsForAllBehindIt() {
     Circuit main =
         main()
-            .loadCapacitance(microfarads(600)).loadCapacitanceTolerance(0)
+            .loadCapacitance(microfarads(600))
+            .loadCapacitanceTolerance(0)
             .fedBackwards(milliohms(80), microhenries(1))
             .build();
     Circuit behind = charger().fedFrom(main).build();
@@ -224,7 +229,8 @@ class BackwardInfeedTest {
   @Test
   void countsTheUpperToleranceOfTheCapacitors() {
     Circuit stated = charger().loadCapacitanceTolerance(0.1).build();
-    Circuit usual = Circuit.of("usual", CircuitRole.CHARGER).loadCapacitance(microfarads(100)).build();
+    Circuit usual =
+        Circuit.of("usual", CircuitRole.CHARGER).loadCapacitance(microfarads(100)).build();
     assertThat(stated.bus().highestF()).isCloseTo(1.1e-4, withPercentage(1e-9));
     assertThat(usual.bus().highestF()).isCloseTo(1.2e-4, withPercentage(1e-9));
   }
@@ -266,7 +272,8 @@ class BackwardInfeedTest {
   void aBranchWithoutAFuseBearsCapacitorsThatNoFuseLimits() {
     Circuit main =
         main()
-            .loadCapacitance(microfarads(600)).loadCapacitanceTolerance(0)
+            .loadCapacitance(microfarads(600))
+            .loadCapacitanceTolerance(0)
             .fedBackwards(milliohms(80), microhenries(1))
             .build();
     List<Circuit> circuits = List.of(main, heater().fedFrom(main).withoutFuse().build());

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
-import org.wattwright.conversion.CheckList;
+import org.wattwright.conversion.Block;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Paragraph;
 import org.wattwright.conversion.Section;
@@ -31,7 +31,7 @@ final class ControlsSections {
     return List.of(vacuum(design), settings(design), controls(design));
   }
 
-  private static CheckList checks(ControlsDesign design, String... beginnings) {
+  private static Block[] checks(ControlsDesign design, String... beginnings) {
     List<Check> chosen = new ArrayList<>();
     for (Check check : design.checks()) {
       for (String beginning : beginnings) {
@@ -40,7 +40,7 @@ final class ControlsSections {
         }
       }
     }
-    return new CheckList(chosen);
+    return SectionChecks.of(chosen);
   }
 
   private static Section vacuum(ControlsDesign design) {
@@ -59,9 +59,9 @@ final class ControlsSections {
                     + ": "
                     + brakes.reserve()
                     + " are asked for with the pump dead."
-                    + load),
-            checks(design, "installation.vacuum", "installation.brake", "installation.stop-lamp"),
-            new Working(brakes.vacuum().worksheet(brakes.reserve())));
+                    + load))
+        .with(checks(design, "installation.vacuum", "installation.brake", "installation.stop-lamp"))
+        .with(new Working(brakes.vacuum().worksheet(brakes.reserve())));
   }
 
   private static Section settings(ControlsDesign design) {
@@ -107,8 +107,8 @@ final class ControlsSections {
         .with(new Working(design.ladder().worksheet()))
         .withParts(
             Section.of("Cell monitoring")
+                .with(units)
                 .with(
-                    units,
                     checks(
                         design,
                         "protection.sense",
@@ -121,14 +121,15 @@ final class ControlsSections {
     return Section.of("Controls and gauges")
         .with(
             new Paragraph(
-                "Pedal: " + input.throttle().signal() + "; " + input.throttle().map() + "."),
-            checks(design, "installation.throttle", "installation.shunt", "installation.ammeter"))
+                "Pedal: " + input.throttle().signal() + "; " + input.throttle().map() + "."))
+        .with(checks(design, "installation.throttle", "installation.shunt", "installation.ammeter"))
         .withParts(
             Section.of("Interlocks")
                 .with(
                     table(Interlocks.start()),
                     table(Interlocks.direction()),
-                    table(Interlocks.faults()),
+                    table(Interlocks.faults()))
+                .with(
                     checks(
                         design,
                         "installation.interlock-c",

@@ -44,13 +44,15 @@ record Design(
    * @param conversion with that pack, its link cables included
    * @param vehicle with that pack in it; empty if the job says nothing about the vehicle
    * @param controls with that pack; empty if the job says nothing about them
+   * @param mountings of the boxes; empty if the job says nothing about them
    */
   record Chosen(
       Candidate candidate,
       LinkCables links,
       Conversion conversion,
       Optional<VehicleDesign> vehicle,
-      Optional<ControlsDesign> controls) {}
+      Optional<ControlsDesign> controls,
+      Optional<MountingDesign> mountings) {}
 
   static Design of(JobInput job) {
     List<Device> devices = job.devices().stream().map(Parts::device).toList();
@@ -153,7 +155,10 @@ record Design(
     Optional<ControlsDesign> controls =
         job.controls().map(input -> ControlsDesign.of(input, strings, job.requirement()));
     controls.ifPresent(design -> design.checks().forEach(builder::requirement));
-    return new Chosen(best, links, builder.build(), vehicle, controls);
+    Optional<MountingDesign> mountings =
+        vehicle.flatMap(design -> MountingDesign.of(job.mountings(), design));
+    mountings.ifPresent(design -> design.checks().forEach(builder::requirement));
+    return new Chosen(best, links, builder.build(), vehicle, controls, mountings);
   }
 
   /** The strings as they lie in the bays, without the resistance of their links. */

@@ -40,7 +40,8 @@ final class JobSheet {
     design.chosen().ifPresent(chosen -> sections.add(MassesSection.of(chosen)));
     design
         .chosen()
-        .flatMap(chosen -> MountingSection.of(design.job(), chosen))
+        .flatMap(Design.Chosen::mountings)
+        .map(MountingSection::of)
         .ifPresent(sections::add);
     design.chosen().ifPresent(chosen -> sections.addAll(CircuitSections.of(chosen)));
     design

@@ -2,26 +2,13 @@ package org.wattwright.examples;
 
 import static org.wattwright.units.Measures.format;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Mass;
 import org.wattwright.check.Check;
-import org.wattwright.check.Checks;
-import org.wattwright.check.Given;
 import org.wattwright.check.Outcome;
-import org.wattwright.check.Source;
-import org.wattwright.conversion.CheckList;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Paragraph;
 import org.wattwright.conversion.Section;
 import org.wattwright.conversion.Working;
-import org.wattwright.examples.job.BayInput;
-import org.wattwright.examples.job.JobInput;
-import org.wattwright.examples.job.MountingInput;
 import org.wattwright.installation.Retention;
 import org.wattwright.units.Kind;
 
@@ -29,41 +16,7 @@ import org.wattwright.units.Kind;
 final class MountingSection {
   private MountingSection() {}
 
-  /** One pattern under the mass of its bay. */
-  private record Tried(MountingInput input, Retention retention) {}
-
-  static Optional<Section> of(JobInput job, Design.Chosen chosen) {
-    List<Tried> tried =
-        chosen.vehicle().map(vehicle -> tried(job.mountings(), vehicle)).orElse(List.of());
-    return tried.isEmpty() ? Optional.empty() : Optional.of(section(tried));
-  }
-
-  private static List<Tried> tried(List<MountingInput> mountings, VehicleDesign vehicle) {
-    List<Tried> tried = new ArrayList<>();
-    for (MountingInput input : mountings) {
-      BayInput bay =
-          vehicle.input().bays().stream()
-              .filter(each -> each.name().equals(input.bay()))
-              .findFirst()
-              .orElseThrow(() -> input.origin().error("there is no bay " + input.bay()));
-      if (vehicle.placement().countIn(bay) > 0) {
-        tried.add(new Tried(input, retention(input, vehicle.placement().massIn(bay), bay)));
-      }
-    }
-    return tried;
-  }
-
-  private static Retention retention(MountingInput input, Quantity<Mass> mass, BayInput bay) {
-    Source source = Source.requirement("modules and enclosure of the bay " + bay.name());
-    return Retention.of(
-            "box " + input.bay() + ", " + input.pattern(), new Given<>(mass, bay.basis(), source))
-        .on(input.face(), input.group())
-        .centre(input.centre().u(), input.centre().v(), input.centre().height())
-        .under(input.rules())
-        .build();
-  }
-
-  private static Section section(List<Tried> tried) {
+  static Section of(MountingDesign design) {
     DataTable table =
         DataTable.of(
             "Patterns of fixings, in the order tried; the last one of a box is built",
@@ -75,10 +28,8 @@ final class MountingSection {
             "Gives first",
             "Rule",
             "Source");
-    Map<String, Tried> built = new LinkedHashMap<>();
-    for (Tried each : tried) {
+    for (MountingDesign.Tried each : design.tried()) {
       table = row(table, each);
-      built.put(each.input().bay(), each);
     }
     Section section =
         Section.of("Mountings")
@@ -88,18 +39,17 @@ final class MountingSection {
                         + " the holes, the boxes and their lids need their own proof. Local codes"
                         + " and the approving engineer decide which accelerations apply."),
                 table);
-    for (Tried each : built.values()) {
+    for (MountingDesign.Tried each : design.built()) {
       section =
           section.withParts(
               Section.of("Mounting of the box " + each.input().bay())
-                  .with(
-                      new CheckList(Checks.bySeverity(each.retention().checks())),
-                      new Working(each.retention().worksheet())));
+                  .with(SectionChecks.of(each.retention().checks()))
+                  .with(new Working(each.retention().worksheet())));
     }
     return section;
   }
 
-  private static DataTable row(DataTable table, Tried tried) {
+  private static DataTable row(DataTable table, MountingDesign.Tried tried) {
     Retention retention = tried.retention();
     return table.row(
         tried.input().bay(),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.wattwright.check.Outcome;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.JobFolder;
@@ -15,7 +16,7 @@ class MountingSectionTest {
   private static Section section() {
     JobInput job = JobFolder.read(Path.of("data"));
     Design design = Design.of(job);
-    return MountingSection.of(job, design.chosen().orElseThrow()).orElseThrow();
+    return MountingSection.of(design.chosen().orElseThrow().mountings().orElseThrow());
   }
 
   @Test
@@ -37,6 +38,16 @@ class MountingSectionTest {
   void everyBoxThatIsBuiltHasItsChecksAndWorking() {
     assertThat(section().title()).isEqualTo("Mountings");
     assertThat(section().parts()).isNotEmpty();
-    assertThat(section().parts()).allSatisfy(part -> assertThat(part.blocks()).hasSize(2));
+    assertThat(section().parts()).allSatisfy(part -> assertThat(part.blocks()).hasSize(3));
+  }
+
+  /** What was tried and not built breaks no review. */
+  @Test
+  void theReviewHoldsTheChecksOfWhatIsBuilt() {
+    Design.Chosen chosen = Design.of(JobFolder.read(Path.of("data"))).chosen().orElseThrow();
+    MountingDesign mountings = chosen.mountings().orElseThrow();
+    assertThat(chosen.conversion().review()).containsAll(mountings.checks());
+    assertThat(mountings.checks()).noneMatch(check -> check.outcome() == Outcome.FAIL);
+    assertThat(mountings.tried()).hasSizeGreaterThan(mountings.built().size());
   }
 }
