@@ -14,6 +14,7 @@ import org.wattwright.check.Basis;
 import org.wattwright.units.InvalidInputException;
 import org.wattwright.units.Kind;
 import org.wattwright.units.StateOfCharge;
+import org.wattwright.vehicle.Stance;
 
 /**
  * A vehicle with everything that moves it: motor, driveline, road load and pack, its auxiliaries,
@@ -177,13 +178,34 @@ public final class ElectricVehicle implements Serializable {
   }
 
   /**
-   * This vehicle with another road load, such as laden.
+   * This vehicle with another road load, such as on other tyres. The stance stays: with another
+   * mass, half-shafts are checked as if the tyres never slipped. Laden is {@link #withLoad}.
    *
    * @param load the road load
    * @return a new vehicle
    */
   public ElectricVehicle withRoadLoad(RoadLoad load) {
     return toBuilder().roadLoad(load).build();
+  }
+
+  /**
+   * This vehicle laden, or otherwise loaded: its mass and how it stands on its axles together.
+   *
+   * @param load the road load with the mass
+   * @param stance of the same mass; the grip of the tyres stays, if there was any
+   * @return a new vehicle
+   * @throws InvalidInputException if the masses differ by more than 0.5 %
+   */
+  public ElectricVehicle withLoad(RoadLoad load, Stance stance) {
+    double massKg = load.massKg();
+    double standingKg = Kind.MASS.siValueOf(stance.mass());
+    if (!(Math.abs(standingKg - massKg) <= 0.005 * massKg)) {
+      throw InvalidInputException.of(
+          "ElectricVehicle.stance", "the mass of the road load, " + load.mass(), stance.mass().toString());
+    }
+    ElectricVehicleBuilder builder = toBuilder().roadLoad(load);
+    traction().ifPresent(grip -> builder.traction(grip.standing(stance)));
+    return builder.build();
   }
 
   Basis basis() {

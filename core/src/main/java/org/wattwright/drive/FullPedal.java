@@ -47,7 +47,12 @@ final class FullPedal {
   }
 
   double freeN(double speedMs, double slope) {
-    return forceN(speedMs) - resistanceN(speedMs, slope);
+    return Math.min(forceN(speedMs), gripN(slope)) - resistanceN(speedMs, slope);
+  }
+
+  /** On a slope the tyres carry cos α of the weight; that gravity shifts it is in the limit. */
+  private double gripN(double slope) {
+    return model.tractionN * Math.cos(slope);
   }
 
   /** Highest speed that the force holds, looked for from above; 0 if there is none. */
@@ -68,16 +73,42 @@ final class FullPedal {
     return 0;
   }
 
-  /** Slope that uses up all force at a speed; from the force balance in closed form. */
+  /** Slope that uses up all force or all grip at a speed. */
   double slopeAt(double speedMs) {
+    return Math.min(motorSlopeAt(speedMs), gripSlopeAt(speedMs));
+  }
+
+  /** What limits the slope. */
+  DriveLimit slopeLimitAt(double speedMs) {
+    return gripSlopeAt(speedMs) < motorSlopeAt(speedMs) ? DriveLimit.ADHESION : limitAt(speedMs);
+  }
+
+  double motorSlopeAt(double speedMs) {
+    double share = (forceN(speedMs) - model.load.dragN(speedMs)) / model.load.gradeN(1);
+    return slope(share, rollingShare(speedMs));
+  }
+
+  /** From F = m·a·cos α, with a the level's limit: it stands on the side of the resistances. */
+  double gripSlopeAt(double speedMs) {
     double weightN = model.load.gradeN(1);
-    double share = (forceN(speedMs) - model.load.dragN(speedMs)) / weightN;
-    double coefficient = model.load.rollingN(speedMs, 1) / weightN;
-    double square = 1 - share * share + coefficient * coefficient;
-    if (share >= 1 || square < 0) {
+    if (model.tractionN == Double.POSITIVE_INFINITY) {
       return Math.PI / 2;
     }
-    double sine = (share - coefficient * Math.sqrt(square)) / (1 + coefficient * coefficient);
+    double share = -model.load.dragN(speedMs) / weightN;
+    return slope(share, rollingShare(speedMs) - model.tractionN / weightN);
+  }
+
+  private double rollingShare(double speedMs) {
+    return model.load.rollingN(speedMs, 1) / model.load.gradeN(1);
+  }
+
+  /** α of sin α + f·cos α = d, in closed form. */
+  private static double slope(double d, double f) {
+    double square = 1 - d * d + f * f;
+    if (d >= 1 || square < 0) {
+      return Math.PI / 2;
+    }
+    double sine = (d - f * Math.sqrt(square)) / (1 + f * f);
     return Math.asin(Math.max(-1, Math.min(1, sine)));
   }
 
@@ -94,7 +125,8 @@ final class FullPedal {
       for (int side = -1; side <= 1; side += 2) {
         double speedMs = middle + side * HALF_NODE * width;
         int used = gearAt(speedMs);
-        double freeN = model.mostN(speedMs, soc, used) - resistanceN(speedMs, slope);
+        double forceN = Math.min(model.mostN(speedMs, soc, used), gripN(slope));
+        double freeN = forceN - resistanceN(speedMs, slope);
         if (!(freeN > 0)) {
           return TimeToSpeed.stuck(middle, model.limitAt(speedMs, soc, used));
         }

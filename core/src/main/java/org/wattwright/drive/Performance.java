@@ -33,7 +33,7 @@ import org.wattwright.units.Torque;
  * Vehicles (CRC), chapter 2.
  *
  * <pre>{@code
- * Performance laden = Performance.of(van.withRoadLoad(load.withMass(kilograms(1600))));
+ * Performance laden = Performance.of(van.withLoad(load.withMass(kilograms(1600)), ladenStance));
  * laden.gradeAt(kilometresPerHour(10));             // 24.2 %, limited by motor torque
  * laden.time(kilometresPerHour(0), kilometresPerHour(50)).time();
  * }</pre>
@@ -45,6 +45,10 @@ public final class Performance {
   static final double WALKING_MS = 5 / 3.6;
 
   private static final double STEEPEST_ASKED = 1;
+
+  /** A stance within this share of the mass is that of the same vehicle. */
+  private static final double SAME_MASS = 0.005;
+
   private static final Source EHSANI =
       Source.literature(
           "M. Ehsani et al., Modern Electric, Hybrid Electric and Fuel Cell Vehicles",
@@ -157,6 +161,9 @@ public final class Performance {
   /**
    * Steepest grade held at a speed: sin α = (d − f·√(1 − d² + f²))/(1 + f²), d = (F − R_air)/(m·g).
    *
+   * <p>At the grip of the driven tyres the force is m·a·cos α, with a the limit on the level, since
+   * they carry cos α of the weight: then d = −R_air/(m·g), and f less a/g takes the place of f.
+   *
    * @param speed ≥ 0
    * @return grade and what limits it; at most 100 %
    * @throws InvalidInputException if the speed is negative
@@ -182,7 +189,7 @@ public final class Performance {
 
   private static LimitedGrade gradeAt(FullPedal pedal, double speedMs) {
     double grade = Math.min(STEEPEST_ASKED, Math.tan(pedal.slopeAt(speedMs)));
-    return new LimitedGrade(grade, pedal.limitAt(speedMs));
+    return new LimitedGrade(grade, pedal.slopeLimitAt(speedMs));
   }
 
   /**
@@ -286,7 +293,19 @@ public final class Performance {
   }
 
   private String slipNote() {
-    return vehicle.traction().isPresent() ? "at most at tyre slip" : "grip not known";
+    if (vehicle.traction().isEmpty()) {
+      return "grip not known";
+    }
+    return standsWithThisMass(vehicle.traction().get())
+        ? "at most at tyre slip"
+        : "grip not known of a vehicle of this mass";
+  }
+
+  /** The grip of a lighter vehicle would hold the torque lower than it is. */
+  private boolean standsWithThisMass(Traction grip) {
+    double standingKg = Kind.MASS.siValueOf(grip.stance().mass());
+    double massKg = model.load.massKg();
+    return Math.abs(standingKg - massKg) <= SAME_MASS * massKg;
   }
 
   /** Torque is highest at rest in the shortest gear; grip may hold it lower. */
@@ -299,6 +318,7 @@ public final class Performance {
             / 2;
     double slipNm =
         vehicle.traction().stream()
+            .filter(this::standsWithThisMass)
             .flatMap(grip -> grip.stance().extremes().stream().map(grip::standing))
             .mapToDouble(Traction::drivingMs2)
             .map(ms2 -> ms2 * model.load.massKg() * vehicle.driveline().radiusM() / 2)
@@ -392,6 +412,9 @@ public final class Performance {
         .with("m·g", weightN, NEWTON)
         .basis(vehicle.basis())
         .gives(Figure.number(share));
+    if (pedal.slopeLimitAt(speedMs) == DriveLimit.ADHESION) {
+      return gripGrade(recording, speedMs);
+    }
     recording
         .step("q", "steepest grade, limited by " + pedal.limitAt(speedMs))
         .formula("tan(asin((d − f·√(1 − d² + f²))/(1 + f²)))")
@@ -400,6 +423,20 @@ public final class Performance {
         .basis(vehicle.basis())
         .source(EHSANI)
         .gives(Figure.share(gradeAt(pedal, speedMs).grade()));
+    return recording.toWorksheet();
+  }
+
+  private Worksheet gripGrade(Worksheet.Recording recording, double speedMs) {
+    double weightN = model.load.gradeN(1);
+    recording
+        .step("q", "steepest grade, limited by the grip of the driven tyres")
+        .formula("tan(asin((d − f·√(1 − d² + f²))/(1 + f²)))")
+        .with("d", Figure.number(-model.load.dragN(speedMs) / weightN))
+        .with(
+            "f", Figure.number((model.load.rollingN(speedMs, 1) - model.tractionN) / weightN))
+        .basis(vehicle.basis())
+        .source(EHSANI)
+        .gives(Figure.share(gradeAt(peak(), speedMs).grade()));
     return recording.toWorksheet();
   }
 
