@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import javax.measure.Quantity;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.wattwright.units.Kind;
@@ -132,6 +133,19 @@ public final class Validation implements BeforeAllCallback {
   /** Compares with a plausibility band. */
   public <Q extends Quantity<Q>> void bound(ReferenceRow row, Quantity<Q> ours, Kind<Q> kind) {
     compare(row, row.unit(kind).valueOf(ours), Label.BOUND);
+  }
+
+  /**
+   * Writes down a disagreement with the explanation that was worked out by hand. Fails where the
+   * two agree after all, so that no excuse outlives its cause.
+   */
+  public void differs(ReferenceRow row, double ours, String explanation) {
+    String deviation = row.tolerance().deviation(row.number(), ours);
+    write(row, Double.toString(ours), deviation, "differs: " + explanation, "computed");
+    Assertions.assertThat(ours)
+        .as("%s, tolerance %s", row, row.tolerance())
+        .isFinite()
+        .matches(value -> !row.admits(value), "lies outside of the tolerance, as explained");
   }
 
   /** Writes down that nothing in the library corresponds to this row, and why. */
