@@ -201,7 +201,9 @@ public final class ElectricVehicle implements Serializable {
     double standingKg = Kind.MASS.siValueOf(stance.mass());
     if (!(Math.abs(standingKg - massKg) <= 0.005 * massKg)) {
       throw InvalidInputException.of(
-          "ElectricVehicle.stance", "the mass of the road load, " + load.mass(), stance.mass().toString());
+          "ElectricVehicle.stance",
+          "the mass of the road load, " + load.mass(),
+          stance.mass().toString());
     }
     ElectricVehicleBuilder builder = toBuilder().roadLoad(load);
     traction().ifPresent(grip -> builder.traction(grip.standing(stance)));

@@ -432,8 +432,7 @@ public final class Performance {
         .step("q", "steepest grade, limited by the grip of the driven tyres")
         .formula("tan(asin((d − f·√(1 − d² + f²))/(1 + f²)))")
         .with("d", Figure.number(-model.load.dragN(speedMs) / weightN))
-        .with(
-            "f", Figure.number((model.load.rollingN(speedMs, 1) - model.tractionN) / weightN))
+        .with("f", Figure.number((model.load.rollingN(speedMs, 1) - model.tractionN) / weightN))
         .basis(vehicle.basis())
         .source(EHSANI)
         .gives(Figure.share(gradeAt(peak(), speedMs).grade()));

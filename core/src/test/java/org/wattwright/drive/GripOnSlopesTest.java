@@ -52,8 +52,7 @@ class GripOnSlopesTest {
     assertThat(atRest.limit()).isEqualTo(DriveLimit.ADHESION);
     double holding =
         Math.tan(
-            Kind.ANGLE.siValueOf(
-                InventedDrive.stance().uphillHoldingAngle(Axle.REAR, adhesion)));
+            Kind.ANGLE.siValueOf(InventedDrive.stance().uphillHoldingAngle(Axle.REAR, adhesion)));
     assertThat(atRest.grade() + 0.012).isCloseTo(holding, within(1e-12));
     assertThat(performance.startingGrade().grade()).isLessThanOrEqualTo(atRest.grade());
   }

@@ -84,8 +84,7 @@ final class ValidationPage {
     page.add("| package | computed | transcribed | bound | of these from memory | differ |");
     page.add("| --- | ---: | ---: | ---: | ---: | ---: |");
     covered.forEach((name, lines) -> page.add(summaryRow("`" + name + "`", lines)));
-    page.add(
-        summaryRow("**all**", covered.values().stream().flatMap(List::stream).toList()));
+    page.add(summaryRow("**all**", covered.values().stream().flatMap(List::stream).toList()));
     page.add("");
     page.add(
         String.format(
@@ -122,9 +121,7 @@ final class ValidationPage {
     page.add("| --- | --- | ---: | ---: | --- |");
     for (ValidationLine line : explained) {
       page.add(
-          row(
-              List.of(
-                  line.id(), line.quantity(), line.published(), line.ours(), line.reason())));
+          row(List.of(line.id(), line.quantity(), line.published(), line.ours(), line.reason())));
     }
   }
 
@@ -141,20 +138,20 @@ final class ValidationPage {
     page.add("| why | rows |");
     page.add("| --- | --- |");
     Map<String, List<ValidationLine>> byReason =
-        uncovered.stream().collect(groupingBy(ValidationLine::reason, TreeMap::new, java.util.stream.Collectors.toList()));
+        uncovered.stream()
+            .collect(
+                groupingBy(
+                    ValidationLine::reason, TreeMap::new, java.util.stream.Collectors.toList()));
     byReason.forEach(
         (why, lines) ->
             page.add(
                 row(
                     List.of(
-                        why,
-                        String.join(", ", lines.stream().map(ValidationLine::id).toList())))));
+                        why, String.join(", ", lines.stream().map(ValidationLine::id).toList())))));
   }
 
   private static String row(List<String> cells) {
-    return "| "
-        + String.join(" | ", cells.stream().map(ValidationPage::escaped).toList())
-        + " |";
+    return "| " + String.join(" | ", cells.stream().map(ValidationPage::escaped).toList()) + " |";
   }
 
   /** Keeps a cell in its column, and a star or an angle bracket from meaning something. */
