@@ -147,6 +147,9 @@ record Design(
     vehicle.ifPresent(design -> addVehicle(builder, design));
     job.circuits()
         .ifPresent(input -> builder.circuits(circuits(input, builder.build(), best, vehicle)));
+    job.drive()
+        .map(input -> new DriveParts(input, job.requirement(), devices))
+        .ifPresent(parts -> addMotion(builder, parts, vehicle));
     return new Chosen(best, links, builder.build(), vehicle);
   }
 
@@ -169,6 +172,13 @@ record Design(
         strings(best, vehicle),
         soFar.devices(),
         soFar.windows().envelope().fullUnderCharge());
+  }
+
+  private static void addMotion(
+      Conversion.Builder builder, DriveParts parts, Optional<VehicleDesign> vehicle) {
+    parts.backEmf().ifPresent(builder::requirement);
+    Pack pack = builder.build().pack();
+    vehicle.ifPresent(design -> builder.motion(parts.motion(pack, design)));
   }
 
   private static void addVehicle(Conversion.Builder builder, VehicleDesign vehicle) {

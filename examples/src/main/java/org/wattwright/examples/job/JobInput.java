@@ -19,6 +19,7 @@ import java.util.Optional;
  *     alone
  * @param circuits the circuits, the parts to choose from and what protection rests on; empty if the
  *     job leaves them out
+ * @param drive how the vehicle is driven and what is asked of it; empty if the job leaves it out
  * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
@@ -31,6 +32,7 @@ public record JobInput(
     List<DeviceInput> devices,
     Optional<VehicleInput> weighed,
     Optional<CircuitsInput> circuits,
+    Optional<DriveInput> drive,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -44,6 +46,7 @@ public record JobInput(
    * @param devices devices on the traction circuit
    * @param weighed the vehicle as weighed and what changes in it
    * @param circuits the circuits and what protection rests on
+   * @param drive how the vehicle is driven and what is asked of it; empty if the job leaves it out
    * @param statements every requirement of {@code job.csv}
    */
   public JobInput {
