@@ -52,6 +52,7 @@ public final class Conversion {
   private final @Nullable VehicleReview masses;
   private final boolean kerbOnly;
   private final @Nullable Circuits circuits;
+  private final @Nullable Motion motion;
 
   private Conversion(Builder builder) {
     title = builder.title;
@@ -65,6 +66,7 @@ public final class Conversion {
     masses = builder.vehicleReview();
     kerbOnly = builder.loadCases.isEmpty();
     circuits = builder.circuits;
+    motion = builder.motion;
   }
 
   /**
@@ -92,6 +94,7 @@ public final class Conversion {
     private AxleLimits axleLimits = AxleLimits.builder().build();
     private Chassis chassis = Chassis.unknown();
     private @Nullable Circuits circuits;
+    private @Nullable Motion motion;
 
     Builder(String title) {
       this.title = title;
@@ -221,6 +224,18 @@ public final class Conversion {
       return this;
     }
 
+    /**
+     * How the vehicle goes. Without it the review says with one check, {@code drive.motion}, that
+     * performance and range are NOT_CHECKED.
+     *
+     * @param value worked out with the pack of the conversion
+     * @return this builder
+     */
+    public Builder motion(Motion value) {
+      motion = Objects.requireNonNull(value, "motion");
+      return this;
+    }
+
     private @Nullable VehicleReview vehicleReview() {
       return masses == null
           ? null
@@ -236,7 +251,7 @@ public final class Conversion {
      *
      * @return an immutable conversion
      * @throws InvalidInputException if pack, conditions or devices are missing, one error lists
-     *     all; or if two load cases have one name
+     *     all; if two load cases have one name; or if the motion is that of another pack
      */
     public Conversion build() {
       new MissingFields("Conversion")
@@ -244,6 +259,10 @@ public final class Conversion {
           .field("device", devices.isEmpty() ? null : devices)
           .field("conditions", conditions)
           .rejectIfAny();
+      if (motion != null && !motion.vehicle().pack().equals(pack)) {
+        throw InvalidInputException.of(
+            "Conversion.motion", "that of the pack", motion.vehicle().pack().toString());
+      }
       return new Conversion(this);
     }
   }
@@ -330,6 +349,15 @@ public final class Conversion {
   }
 
   /**
+   * Performance and range.
+   *
+   * @return empty if not given; the calculation sheet then says so
+   */
+  public Optional<Motion> motion() {
+    return Optional.ofNullable(motion);
+  }
+
+  /**
    * Every check, once, worst first.
    *
    * @return an immutable list
@@ -338,6 +366,7 @@ public final class Conversion {
     List<Check> checks = new ArrayList<>(windows.checks());
     checks.addAll(massChecks());
     circuits().ifPresent(all -> checks.addAll(all.checks()));
+    checks.addAll(motion().map(Motion::checks).orElseGet(() -> List.of(MotionRuns.missing())));
     checks.addAll(requirements);
     return Checks.bySeverity(checks);
   }
@@ -394,7 +423,7 @@ public final class Conversion {
    * The fingerprint of the inputs: title, customer and vehicle; pack with its cells, tables,
    * strings and links; devices; conditions; requirements; the vehicle as weighed, parts removed and
    * added, load cases, axle limits, chassis; circuits with their parts, the list of circuits,
-   * isolation, further checks.
+   * isolation, further checks; the vehicle in motion, laden and in winter, cycles, what is asked.
    *
    * <p>Each by its own fields, numbers in SI to twelve significant digits, so that 0.1 m and 100 mm
    * are one input. The order of devices, requirements, parts, load cases, circuits and further
@@ -410,7 +439,7 @@ public final class Conversion {
 
   /**
    * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, circuits,
-   * isolation, checks and open items; behind them the workings and the checks that pass.
+   * isolation, performance, range, power limit, checks and open items; behind them the workings and the checks that pass.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */
@@ -427,6 +456,7 @@ public final class Conversion {
                 sections.masses(),
                 sections.circuits()));
     sections.isolation().ifPresent(all::add);
+    all.addAll(sections.motion());
     all.add(sections.checks());
     all.add(sections.openItems());
     return new CalculationSheet(title, subtitle, all)

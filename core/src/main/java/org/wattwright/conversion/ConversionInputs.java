@@ -16,6 +16,9 @@ final class ConversionInputs {
     inputs.addJob(conversion);
     conversion.masses().ifPresent(inputs::addMasses);
     conversion.circuits().ifPresent(inputs::addCircuits);
+    conversion
+        .motion()
+        .ifPresent(motion -> inputs.texts.put("motion", CanonicalText.of(motion.inputs())));
     return Fingerprint.ofParts(inputs.texts);
   }
 

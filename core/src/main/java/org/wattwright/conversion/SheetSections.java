@@ -168,6 +168,23 @@ public final class SheetSections {
   }
 
   /**
+   * Performance with traction and half-shafts; range with its losses; what a limit costs.
+   *
+   * @return three sections; one that says so if no motion was given
+   */
+  public List<Section> motion() {
+    return conversion
+        .motion()
+        .map(
+            motion ->
+                List.of(
+                    MotionSection.performance(motion),
+                    MotionSection.range(motion),
+                    MotionSection.limit(motion)))
+        .orElseGet(MotionSection::missing);
+  }
+
+  /**
    * The review: how many of each verdict by area, with the check nearest to its limit, then all
    * that is not a pass, worst first.
    *

@@ -210,7 +210,12 @@ public final class ElectricVehicle implements Serializable {
     return builder.build();
   }
 
-  Basis basis() {
+  /**
+   * The weakest basis among motor, driveline, road load and the cells of the pack.
+   *
+   * @return what every result rests on
+   */
+  public Basis basis() {
     return fields
         .motor()
         .basis()

@@ -4,6 +4,7 @@ import static org.wattwright.units.WorkshopUnits.KILOMETRE;
 import static org.wattwright.units.WorkshopUnits.WATT_HOUR_PER_KILOMETRE;
 
 import java.io.Serializable;
+import java.util.List;
 import java.util.Objects;
 import org.wattwright.check.Figure;
 import org.wattwright.units.Kind;
@@ -53,8 +54,13 @@ public record LimitedDrive(
   /**
    * Cells of a table: limit, consumption, range, by demand, 0–50, top speed, grade, not followed.
    */
-  String[] cells() {
-    return new String[] {
+  /**
+   * One text a column of {@link PowerLimitStudy#headings()}.
+   *
+   * @return an immutable list
+   */
+  public List<String> cells() {
+    return List.of(
       limit.toString(),
       once.consumption().map(c -> Measures.format(c, WATT_HOUR_PER_KILOMETRE, 1)).orElse("–"),
       Measures.format(range.distance(), KILOMETRE, 1),
@@ -62,8 +68,7 @@ public record LimitedDrive(
       zeroToFifty.time().map(t -> Measures.format(t, Kind.TIME)).orElse("not reached"),
       Measures.format(topSpeed.speed(), Kind.SPEED),
       Figure.share(Math.rint(ladenGrade.grade() * 1000) / 1000).toString(),
-      Figure.share(Math.rint(once.following().shareBehind() * 1000) / 1000).toString()
-    };
+      Figure.share(Math.rint(once.following().shareBehind() * 1000) / 1000).toString());
   }
 
   /**

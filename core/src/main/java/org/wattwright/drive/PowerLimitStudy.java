@@ -130,23 +130,31 @@ public final class PowerLimitStudy {
   }
 
   /**
+   * The headings of a table of limits.
+   *
+   * @return one a column, as {@link LimitedDrive#cells()} fills them
+   */
+  public static List<String> headings() {
+    return List.of(
+        "limit",
+        "on the cycle",
+        "range",
+        "full-pedal starts",
+        "0–50 km/h",
+        "top speed",
+        "grade laden, 20 km/h",
+        "not followed");
+  }
+
+  /**
    * A sweep as a table.
    *
    * @param rows from {@link #byCurrent} or {@link #byPower}
    * @return Markdown, ending with a line feed
    */
   public static String toMarkdown(List<LimitedDrive> rows) {
-    MarkdownTable table =
-        MarkdownTable.withColumns(
-            "limit",
-            "on the cycle",
-            "range",
-            "full-pedal starts",
-            "0–50 km/h",
-            "top speed",
-            "grade laden, 20 km/h",
-            "not followed");
-    rows.forEach(row -> table.row(row.cells()));
+    MarkdownTable table = MarkdownTable.withColumns(headings().toArray(String[]::new));
+    rows.forEach(row -> table.row(row.cells().toArray(String[]::new)));
     return table.toText();
   }
 

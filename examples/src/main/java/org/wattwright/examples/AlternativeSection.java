@@ -6,7 +6,12 @@ import static org.wattwright.units.WorkshopUnits.KILOWATT_HOUR;
 
 import java.util.List;
 import java.util.Optional;
+import org.wattwright.conversion.ComparedFigure;
 import org.wattwright.conversion.Comparison;
+import org.wattwright.conversion.RangeCase;
+import org.wattwright.drive.RangeResult;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Drawing;
 import org.wattwright.conversion.Paragraph;
@@ -70,7 +75,8 @@ final class AlternativeSection {
         chosen
             .conversion()
             .compare(variant.conversion())
-            .named(name(chosen.candidate()), name(next));
+            .named(name(chosen.candidate()), name(next))
+            .with(range(chosen, variant));
     Section section =
         comparison.only(check -> check.isOfVerdict() && check.after().isPresent()).toSection();
     long others =
@@ -81,6 +87,21 @@ final class AlternativeSection {
         .with(
             new Paragraph(
                 others + " more checks changed their margin alone, or have no counterpart."));
+  }
+
+  private static ComparedFigure range(Design.Chosen chosen, Design.Chosen variant) {
+    return ComparedFigure.of(
+        "range when new, first cycle",
+        Kind.LENGTH,
+        new ComparedFigure.Sides<>(range(chosen), range(variant)));
+  }
+
+  private static Optional<Quantity<Length>> range(Design.Chosen chosen) {
+    return chosen
+        .conversion()
+        .motion()
+        .flatMap(motion -> motion.range(RangeCase.NEW, motion.cycles().get(0)))
+        .map(RangeResult::distance);
   }
 
   private static String name(Candidate candidate) {

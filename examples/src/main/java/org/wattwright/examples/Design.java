@@ -158,6 +158,9 @@ record Design(
     Optional<MountingDesign> mountings =
         vehicle.flatMap(design -> MountingDesign.of(job.mountings(), design));
     mountings.ifPresent(design -> design.checks().forEach(builder::requirement));
+    job.drive()
+        .map(input -> new DriveParts(input, job.requirement(), devices))
+        .ifPresent(parts -> addMotion(builder, parts, vehicle));
     return new Chosen(best, links, builder.build(), vehicle, controls, mountings);
   }
 
@@ -180,6 +183,13 @@ record Design(
         strings(best, vehicle),
         soFar.devices(),
         soFar.windows().envelope().fullUnderCharge());
+  }
+
+  private static void addMotion(
+      Conversion.Builder builder, DriveParts parts, Optional<VehicleDesign> vehicle) {
+    parts.backEmf().ifPresent(builder::requirement);
+    Pack pack = builder.build().pack();
+    vehicle.ifPresent(design -> builder.motion(parts.motion(pack, design)));
   }
 
   private static void addVehicle(Conversion.Builder builder, VehicleDesign vehicle) {

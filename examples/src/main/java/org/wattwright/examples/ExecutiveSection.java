@@ -1,14 +1,24 @@
 package org.wattwright.examples;
 
 import static org.wattwright.units.Measures.format;
+import static org.wattwright.units.Measures.kilometresPerHour;
+import static org.wattwright.units.WorkshopUnits.KILOMETRE;
+import static org.wattwright.units.WorkshopUnits.SECOND;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.wattwright.check.Check;
 import org.wattwright.check.Checks;
+import org.wattwright.check.Figure;
 import org.wattwright.conversion.ExecutiveLine;
 import org.wattwright.conversion.ExecutivePage;
+import org.wattwright.conversion.Motion;
+import org.wattwright.conversion.RangeCase;
 import org.wattwright.conversion.Section;
+import org.wattwright.drive.DriveCycle;
+import org.wattwright.drive.Performance;
 import org.wattwright.examples.job.BayInput;
 import org.wattwright.layout.Candidate;
 import org.wattwright.units.Kind;
@@ -25,7 +35,51 @@ final class ExecutiveSection {
     if (chosen.vehicle().isPresent()) {
       page = page.answer(ExecutiveLine.LOAD_SPACE, loadSpace(chosen.vehicle().get()));
     }
+    Optional<Motion> motion = chosen.conversion().motion();
+    if (motion.isPresent()) {
+      page =
+          page.answer(ExecutiveLine.RANGE, range(motion.get()))
+              .answer(ExecutiveLine.PERFORMANCE, performance(motion.get()));
+    }
     return page.toSection();
+  }
+
+  private static String range(Motion motion) {
+    DriveCycle cycle = motion.cycles().get(0);
+    String ranges =
+        Stream.of(RangeCase.values())
+            .flatMap(
+                state ->
+                    motion
+                        .range(state, cycle)
+                        .map(range -> state + " " + format(range.distance(), KILOMETRE, 0))
+                        .stream())
+            .collect(Collectors.joining(", "));
+    return ranges
+        + " on "
+        + cycle.name()
+        + ", down to a reserve of "
+        + motion.reserve()
+        + ". An estimate, no promise.";
+  }
+
+  private static String performance(Motion motion) {
+    Performance full = motion.performance();
+    String laden =
+        motion
+            .laden()
+            .map(
+                van ->
+                    "; laden starts on "
+                        + Figure.share(
+                            Math.rint(Performance.of(van).startingGrade().grade() * 1000) / 1000))
+            .orElse("");
+    return "Top speed "
+        + full.topSpeed()
+        + "; 0–50 km/h in "
+        + full.time(kilometresPerHour(0), kilometresPerHour(50)).time().map(t -> format(t, SECOND, 1)).orElse("no time: not reached")
+        + laden
+        + ".";
   }
 
   private static String parts(Design.Chosen chosen) {

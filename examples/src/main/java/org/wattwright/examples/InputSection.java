@@ -10,6 +10,7 @@ import org.wattwright.examples.job.CellInput;
 import org.wattwright.examples.job.CircuitInput;
 import org.wattwright.examples.job.CircuitsInput;
 import org.wattwright.examples.job.DeviceInput;
+import org.wattwright.examples.job.DriveInput;
 import org.wattwright.examples.job.JobInput;
 import org.wattwright.examples.job.ModuleInput;
 import org.wattwright.examples.job.Statement;
@@ -38,10 +39,29 @@ final class InputSection {
                         Section.of("Vacuum, settings and controls as stated")
                             .with(statements(controls.statements()))))
             .orElse(wired);
+    Section withDrive =
+        job.drive()
+            .map(
+                drive ->
+                    whole.withParts(
+                        Section.of("Drive as stated")
+                            .with(statements(drive.statements()), torque(drive))))
+            .orElse(whole);
     return job.weighed()
         .map(
-            w -> whole.withParts(Section.of("Vehicle as weighed").with(statements(w.statements()))))
-        .orElse(whole);
+            w -> withDrive.withParts(Section.of("Vehicle as weighed").with(statements(w.statements()))))
+        .orElse(withDrive);
+  }
+
+  private static DataTable torque(DriveInput drive) {
+    DataTable table =
+        DataTable.of("Torque of " + drive.motor().device(), ">Speed", ">Peak", ">Continuous");
+    for (DriveInput.TorquePoint point : drive.motor().curve()) {
+      table =
+          table.row(
+              point.speed().toString(), point.peak().toString(), point.continuous().toString());
+    }
+    return table;
   }
 
   private static Section circuits(CircuitsInput input) {

@@ -13,8 +13,9 @@ import java.util.stream.Stream;
  * A job folder: {@code job.csv}, {@code cells.csv}, {@code ocv.csv}, {@code resistance.csv}, {@code
  * charge-current.csv}, {@code modules.csv}, {@code devices.csv}; and, all or none of them, {@code
  * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
- * {@code seats.csv}; and, all or none of them, the files about the circuits, and those about
- * mountings; and {@code controls.csv}. Other files are left alone.
+ * {@code seats.csv}; and, all or none of them, the files about the circuits, those about mountings,
+ * and {@code drive.csv}, {@code motor.csv}, {@code current-limits.csv}; and {@code controls.csv}.
+ * Other files are left alone.
  */
 public final class JobFolder {
   private static final List<String> FILES =
@@ -63,6 +64,7 @@ public final class JobFolder {
         circuits(folder),
         controls(folder),
         mountings(folder),
+        drive(folder),
         stated(values));
   }
 
@@ -120,6 +122,22 @@ public final class JobFolder {
               + String.join(", ", missing));
     }
     return MountingFiles.read(folder);
+  }
+
+  /** A job may leave the drive out; a half-stated one is a mistake. */
+  private static Optional<DriveInput> drive(Path folder) {
+    List<String> missing = missing(folder, DriveFiles.FILES);
+    if (missing.size() == DriveFiles.FILES.size()) {
+      return Optional.empty();
+    }
+    if (!missing.isEmpty()) {
+      throw JobFileException.of(
+          "job folder "
+              + folder
+              + " has files about the drive but lacks "
+              + String.join(", ", missing));
+    }
+    return Optional.of(DriveFiles.read(folder));
   }
 
   private static List<String> missing(Path folder, List<String> files) {

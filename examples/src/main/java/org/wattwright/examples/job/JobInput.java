@@ -21,6 +21,7 @@ import java.util.Optional;
  *     job leaves them out
  * @param controls brake vacuum, settings, pedal and gauges; empty if the job leaves them out
  * @param mountings patterns of fixings for the boxes of the bays; may be empty
+ * @param drive how the vehicle is driven and what is asked of it; empty if the job leaves it out
  * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
@@ -35,6 +36,7 @@ public record JobInput(
     Optional<CircuitsInput> circuits,
     Optional<ControlsInput> controls,
     List<MountingInput> mountings,
+    Optional<DriveInput> drive,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -50,6 +52,7 @@ public record JobInput(
    * @param circuits the circuits and what protection rests on
    * @param controls brake vacuum, settings, pedal and gauges
    * @param mountings patterns of fixings for the boxes of the bays
+   * @param drive how the vehicle is driven and what is asked of it; empty if the job leaves it out
    * @param statements every requirement of {@code job.csv}
    */
   public JobInput {
