@@ -389,8 +389,7 @@ public final class Motion {
   }
 
   /**
-   * What each of {@link #currentLimits()} costs, on the first cycle; worked out at each call. The
-   * laden grade is that of the laden road load with the grip of the vehicle as new.
+   * What each of {@link #currentLimits()} costs, on the first cycle; worked out at each call.
    *
    * @return a row each; empty if there are no limits
    */
@@ -412,8 +411,7 @@ public final class Motion {
   }
 
   private PowerLimitStudy study() {
-    return PowerLimitStudy.of(
-        vehicle, cycles.get(0), reserve, laden().orElse(vehicle).roadLoad());
+    return PowerLimitStudy.of(vehicle, cycles.get(0), reserve, laden().orElse(vehicle));
   }
 
   /** What the fingerprint rests on. */

@@ -73,7 +73,7 @@ interface MotionDemand {
 
     @Override
     public Optional<Ability> ability(Motion motion) {
-      return motion.laden().map(laden -> Ability.startOn(grade).with(laden.roadLoad()));
+      return motion.laden().map(laden -> Ability.startOn(grade).with(laden));
     }
   }
 

@@ -31,14 +31,14 @@ public final class Ability implements Serializable {
 
   private final String text;
   private final Test test;
-  private final @Nullable RoadLoad load;
+  private final @Nullable Loading load;
 
   /** How the ability is tried. */
   private interface Test extends Serializable {
     boolean isMet(ElectricVehicle vehicle);
   }
 
-  private Ability(String text, Test test, @Nullable RoadLoad load) {
+  private Ability(String text, Test test, @Nullable Loading load) {
     this.text = text;
     this.test = test;
     this.load = load;
@@ -148,7 +148,18 @@ public final class Ability implements Serializable {
    * @return a new ability
    */
   public Ability with(RoadLoad roadLoad) {
-    return new Ability(text, test, Objects.requireNonNull(roadLoad, "roadLoad"));
+    return new Ability(text, test, new Loading(roadLoad, null));
+  }
+
+  /**
+   * The same ability of a vehicle laden like another one: its road load, and how that one stands on
+   * its driven axle.
+   *
+   * @param loaded the vehicle as loaded
+   * @return a new ability
+   */
+  public Ability with(ElectricVehicle loaded) {
+    return new Ability(text, test, Loading.of(loaded));
   }
 
   /**
@@ -158,7 +169,7 @@ public final class Ability implements Serializable {
    * @return true if it does
    */
   public boolean isMetBy(ElectricVehicle vehicle) {
-    return test.isMet(load == null ? vehicle : vehicle.withRoadLoad(load));
+    return test.isMet(load == null ? vehicle : load.on(vehicle));
   }
 
   @Override
@@ -180,6 +191,6 @@ public final class Ability implements Serializable {
    */
   @Override
   public String toString() {
-    return load == null ? text : text + " with " + Measures.format(load.mass(), Kind.MASS);
+    return load == null ? text : text + " with " + Measures.format(load.load().mass(), Kind.MASS);
   }
 }

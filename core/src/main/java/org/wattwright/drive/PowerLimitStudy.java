@@ -45,14 +45,14 @@ public final class PowerLimitStudy {
   private final ElectricVehicle vehicle;
   private final DriveCycle cycle;
   private final StateOfCharge reserve;
-  private final RoadLoad laden;
+  private final Loading laden;
   private final DriveDemand demand;
 
   private PowerLimitStudy(
       ElectricVehicle vehicle,
       DriveCycle cycle,
       StateOfCharge reserve,
-      RoadLoad laden,
+      Loading laden,
       DriveDemand demand) {
     this.vehicle = Objects.requireNonNull(vehicle, "vehicle");
     this.cycle = Objects.requireNonNull(cycle, "cycle");
@@ -67,11 +67,30 @@ public final class PowerLimitStudy {
    * @param vehicle the vehicle; a limit it has already stays on top
    * @param cycle to follow
    * @param reserve state of charge that stays in the pack
-   * @param laden road load of the laden vehicle, for the grade it climbs
+   * @param laden road load of the laden vehicle, for the grade it climbs; with the grip of the vehicle as it is
    * @return the study
    */
   public static PowerLimitStudy of(
       ElectricVehicle vehicle, DriveCycle cycle, StateOfCharge reserve, RoadLoad laden) {
+    return of(vehicle, cycle, reserve, new Loading(laden, null));
+  }
+
+  /**
+   * A study in which the laden vehicle is given whole, so that its grip is that of its own axles.
+   *
+   * @param vehicle the vehicle; a limit it has already stays on top
+   * @param cycle to follow
+   * @param reserve state of charge that stays in the pack
+   * @param laden the laden vehicle, for the grade it climbs
+   * @return the study
+   */
+  public static PowerLimitStudy of(
+      ElectricVehicle vehicle, DriveCycle cycle, StateOfCharge reserve, ElectricVehicle laden) {
+    return of(vehicle, cycle, reserve, Loading.of(laden));
+  }
+
+  private static PowerLimitStudy of(
+      ElectricVehicle vehicle, DriveCycle cycle, StateOfCharge reserve, Loading laden) {
     DriveDemand demand =
         DriveDemand.braking(metresPerSecondSquared(1))
             .then(kilometresPerHour(30), seconds(20))
@@ -126,7 +145,7 @@ public final class PowerLimitStudy {
         demand.drive(DriveModel.of(limited), limited),
         performance.time(kilometresPerHour(0), kilometresPerHour(50)),
         performance.topSpeed(),
-        Performance.of(limited.withRoadLoad(laden)).gradeAt(GRADE_SPEED));
+        Performance.of(laden.on(limited)).gradeAt(GRADE_SPEED));
   }
 
   /**

@@ -106,4 +106,17 @@ class GripOnSlopesTest {
         .hasMessageContaining("1180 kg")
         .hasMessageContaining("1580 kg");
   }
+
+  /** By moments a start on μ·1.2/(2.31 − μ·0.55) − f as it is, on μ·1.4/(2.31 − μ·0.6) − f laden. */
+  @Test
+  void aLadenAbilityStandsOnTheLadenAxle() {
+    ElectricVehicle van = strong(0.3);
+    RoadLoad load = InventedDrive.load().withMass(kilograms(1580));
+    ElectricVehicle laden = van.withLoad(load, LADEN);
+    Ability between = Ability.startOn(0.17);
+    assertThat(between.isMetBy(van)).isFalse();
+    assertThat(between.with(load).isMetBy(van)).isFalse();
+    assertThat(between.with(laden).isMetBy(van)).isTrue();
+    assertThat(Ability.startOn(0.19).with(laden).isMetBy(van)).isFalse();
+  }
 }
