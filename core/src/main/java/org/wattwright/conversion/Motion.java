@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 import org.wattwright.battery.Ageing;
 
 import org.wattwright.check.Check;
+import org.wattwright.check.Given;
 import org.wattwright.check.Source;
 import org.wattwright.drive.Ability;
 import org.wattwright.drive.DriveCycle;
@@ -55,10 +56,13 @@ import org.wattwright.units.StateOfCharge;
  * promise. Immutable and thread-safe.
  */
 public final class Motion {
+  private static final Given<Ageing> END_OF_LIFE =
+      Given.estimated(
+          Ageing.END_OF_TRACTION_LIFE, Source.commonPractice("end of traction life"));
+
   private final ElectricVehicle vehicle;
   private final @Nullable ElectricVehicle laden;
-  private final Ageing ageing;
-  private final boolean ageEstimated;
+  private final Given<Ageing> ageing;
   private final @Nullable ElectricVehicle winter;
   private final List<DriveCycle> cycles;
   private final StateOfCharge reserve;
@@ -71,8 +75,7 @@ public final class Motion {
   private Motion(Builder builder) {
     vehicle = builder.vehicle;
     laden = builder.laden;
-    ageing = builder.ageing == null ? Ageing.END_OF_TRACTION_LIFE : builder.ageing;
-    ageEstimated = builder.ageing == null;
+    ageing = builder.ageing;
     winter = builder.winter;
     cycles = List.copyOf(builder.cycles);
     reserve = MissingFields.present(builder.reserve);
@@ -97,7 +100,7 @@ public final class Motion {
   public static final class Builder {
     private final ElectricVehicle vehicle;
     private @Nullable ElectricVehicle laden;
-    private @Nullable Ageing ageing;
+    private Given<Ageing> ageing = END_OF_LIFE;
     private @Nullable ElectricVehicle winter;
     private final List<DriveCycle> cycles = new ArrayList<>();
     private @Nullable StateOfCharge reserve;
@@ -228,10 +231,10 @@ public final class Motion {
      * The age that the aged range is worked out for. Unless told {@link
      * Ageing#END_OF_TRACTION_LIFE}, common practice and so an estimate.
      *
-     * @param value capacity and resistance against those of the pack as given
+     * @param value capacity and resistance against those of the pack as given, with what they rest on
      * @return this builder
      */
-    public Builder aged(Ageing value) {
+    public Builder aged(Given<Ageing> value) {
       ageing = Objects.requireNonNull(value, "ageing");
       return this;
     }
@@ -310,7 +313,7 @@ public final class Motion {
     return switch (state) {
       case NEW -> Optional.of(vehicle);
       case LADEN -> laden();
-      case AGED -> Optional.of(vehicle.toBuilder().pack(vehicle.pack().aged(ageing)).build());
+      case AGED -> Optional.of(vehicle.toBuilder().pack(vehicle.pack().aged(ageing.value())).build());
       case WINTER -> Optional.ofNullable(winter);
     };
   }
@@ -318,14 +321,10 @@ public final class Motion {
   /**
    * Age of the aged pack.
    *
-   * @return against the pack as given
+   * @return against the pack as given, with what it rests on
    */
-  public Ageing ageing() {
+  public Given<Ageing> ageing() {
     return ageing;
-  }
-
-  boolean isAgeEstimated() {
-    return ageEstimated;
   }
 
   /**
@@ -420,7 +419,6 @@ public final class Motion {
     inputs.put("vehicle", vehicle);
     inputs.put("laden", laden());
     inputs.put("ageing", ageing);
-    inputs.put("age estimated", ageEstimated);
     inputs.put("winter", vehicleIn(RangeCase.WINTER));
     inputs.put("cycles", cycles);
     inputs.put("reserve", reserve);

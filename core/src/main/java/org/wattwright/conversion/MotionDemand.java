@@ -9,6 +9,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Figure;
@@ -32,7 +33,7 @@ interface MotionDemand {
   Optional<Ability> ability(Motion motion);
 
   private static CheckBuilder named(String code, String what, ElectricVehicle vehicle) {
-    return Check.named(code, what).basis(vehicle.basis());
+    return MotionRuns.resting(Check.named(code, what), vehicle);
   }
 
   /** A grade at a speed. */
@@ -55,17 +56,14 @@ interface MotionDemand {
   record Start(double grade, Source source) implements MotionDemand {
     @Override
     public Check check(Motion motion) {
+      ElectricVehicle vehicle = motion.laden().orElse(motion.vehicle());
       CheckBuilder check =
-          named("drive.start", "grade to start on, laden", motion.vehicle())
-              .source(source)
-              .safety();
+          named("drive.start", "grade to start on, laden", vehicle).source(source).safety();
       return motion
           .laden()
           .map(
               laden ->
-                  check
-                      .basis(laden.basis())
-                      .atLeast(
+                  check.atLeast(
                           Figure.share(Performance.of(laden).startingGrade().grade()),
                           Figure.share(grade)))
           .orElseGet(() -> check.notChecked("Motion.laden"));
@@ -125,7 +123,7 @@ interface MotionDemand {
       if (range.isEmpty()) {
         return check.notChecked("Motion." + state);
       }
-      if (state == RangeCase.AGED && motion.isAgeEstimated()) {
+      if (state == RangeCase.AGED && motion.ageing().basis() == Basis.ESTIMATED) {
         check.estimated("age of the pack that the range is asked for");
       }
       return check

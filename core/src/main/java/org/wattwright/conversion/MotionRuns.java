@@ -12,8 +12,11 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Temperature;
+import org.wattwright.battery.CellProperty;
 import org.wattwright.battery.PackState;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
+import org.wattwright.check.CheckBuilder;
 import org.wattwright.check.Source;
 import org.wattwright.drive.AirDensity;
 import org.wattwright.drive.CycleRun;
@@ -77,11 +80,33 @@ final class MotionRuns {
 
   private static Check follows(Motion motion, DriveCycle cycle) {
     Following following = CycleRun.of(motion.vehicle()).once(cycle).following();
-    return Check.named("drive.follow", "the vehicle follows " + cycle.name())
+    CheckBuilder check = Check.named("drive.follow", "the vehicle follows " + cycle.name());
+    return resting(check, motion.vehicle())
         .source(cycle.source())
-        .basis(motion.vehicle().basis())
         .note(following.toString())
         .recommends(following.isComplete());
+  }
+
+  /** With what the vehicle rests on, each estimate by its name. */
+  static CheckBuilder resting(CheckBuilder check, ElectricVehicle vehicle) {
+    check.basis(vehicle.basis());
+    List<String> estimates = new ArrayList<>();
+    if (vehicle.motor().basis() == Basis.ESTIMATED) {
+      estimates.add("torque of " + vehicle.motor().name());
+    }
+    if (vehicle.driveline().circumference().basis() == Basis.ESTIMATED) {
+      estimates.add("rolling circumference of the driven tyres");
+    }
+    if (vehicle.roadLoad().basis() == Basis.ESTIMATED) {
+      estimates.add("road load of the vehicle");
+    }
+    for (CellProperty property :
+        List.of(CellProperty.RESISTANCE, CellProperty.VOLTAGE, CellProperty.CAPACITY)) {
+      if (vehicle.pack().basis(property) == Basis.ESTIMATED) {
+        estimates.add("cells: " + property);
+      }
+    }
+    return estimates.isEmpty() ? check : check.estimated(estimates.toArray(String[]::new));
   }
 
   static String summary(Motion motion) {

@@ -15,6 +15,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Speed;
+import org.wattwright.battery.Ageing;
 import org.wattwright.check.Figure;
 import org.wattwright.drive.Ability;
 import org.wattwright.drive.DriveCycle;
@@ -25,6 +26,8 @@ import org.wattwright.drive.Performance;
 import org.wattwright.drive.PowerLimitStudy;
 import org.wattwright.drive.RangeResult;
 import org.wattwright.drive.SmallestLimit;
+import org.wattwright.drive.SteadyRange;
+import org.wattwright.drive.SteadyRangePoint;
 import org.wattwright.units.Kind;
 
 /** The sections about performance, range and power limit. */
@@ -33,6 +36,14 @@ final class MotionSection {
   private static final String RANGE = "Range";
   private static final String LIMIT = "Power limit";
   private static final Quantity<Speed> SLOW = kilometresPerHour(20);
+
+  private static final List<Quantity<Speed>> STEADY =
+      List.of(
+          kilometresPerHour(30),
+          kilometresPerHour(50),
+          kilometresPerHour(70),
+          kilometresPerHour(90),
+          kilometresPerHour(110));
 
   private MotionSection() {}
 
@@ -100,7 +111,7 @@ final class MotionSection {
     DriveCycle first = motion.cycles().get(0);
     Section section =
         Section.of(RANGE)
-            .with(new Paragraph(basis(motion)), ranges(motion), losses(motion, first));
+            .with(new Paragraph(basis(motion)), ranges(motion), steady(motion), losses(motion, first));
     return motion
         .range(RangeCase.NEW, first)
         .map(
@@ -111,13 +122,15 @@ final class MotionSection {
   }
 
   private static String basis(Motion motion) {
+    Ageing age = motion.ageing().value();
     String aged =
         "Aged: "
-            + Figure.share(motion.ageing().capacityFactor())
+            + Figure.share(age.capacityFactor())
             + " of the capacity, "
-            + motion.ageing().resistanceFactor()
-            + " times the resistance"
-            + (motion.isAgeEstimated() ? ", common practice" : "");
+            + Figure.number(age.resistanceFactor())
+            + " times the resistance ("
+            + motion.ageing().source()
+            + ")";
     String winter =
         motion
             .vehicleIn(RangeCase.WINTER)
@@ -163,6 +176,24 @@ final class MotionSection {
       range.consumption().map(c -> format(c, WATT_HOUR_PER_KILOMETRE, 1)).orElse("–"),
       range.endedBy().toString()
     };
+  }
+
+  private static DataTable steady(Motion motion) {
+    SteadyRange steady = SteadyRange.of(motion.vehicle());
+    double topMs = Kind.SPEED.siValueOf(motion.performance().topSpeed().speed());
+    DataTable table =
+        DataTable.of("Steady speed on the level, as new", ">Speed", ">Range", ">Consumption");
+    for (Quantity<Speed> speed : STEADY) {
+      if (Kind.SPEED.siValueOf(speed) <= topMs) {
+        SteadyRangePoint point = steady.at(speed, motion.reserve());
+        table =
+            table.row(
+                format(speed, Kind.SPEED),
+                format(point.range(), KILOMETRE, 1),
+                format(point.consumption(), WATT_HOUR_PER_KILOMETRE, 1));
+      }
+    }
+    return table;
   }
 
   private static DataTable losses(Motion motion, DriveCycle cycle) {

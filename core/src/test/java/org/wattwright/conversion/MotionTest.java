@@ -95,7 +95,7 @@ class MotionTest {
 
   @Test
   void rangesAreThoseOfTheVehicleInEachState() {
-    Motion motion = builder().aged(Ageing.of(0.9, 1.2)).build();
+    Motion motion = builder().aged(Given.measured(Ageing.of(0.9, 1.2), "capacity test")).build();
     for (RangeCase state : RangeCase.values()) {
       ElectricVehicle vehicle = motion.vehicleIn(state).orElseThrow();
       assertThat(motion.range(state, ECE))

@@ -77,7 +77,7 @@ record DriveParts(DriveInput input, Requirement requirement, List<Device> device
   }
 
   private static Source asked(String what, Given<?> given) {
-    String by = given.source().title();
+    String by = given.source().detail();
     return Source.requirement(by.isBlank() ? what : by);
   }
 
@@ -100,7 +100,7 @@ record DriveParts(DriveInput input, Requirement requirement, List<Device> device
     input
         .use()
         .regenerationForce()
-        .ifPresent(force -> builder.regeneration(Regeneration.ofShare(1).withForceAtMost(force)));
+        .ifPresent(force -> builder.regeneration(Regeneration.ofShare(input.use().regenerationShare()).withForceAtMost(force)));
     return input.origin().locate(builder::build);
   }
 

@@ -38,6 +38,7 @@ final class EstimateSection {
     List<String[]> rows = new ArrayList<>();
     List<Statement> statements = new ArrayList<>(job.statements());
     job.weighed().ifPresent(weighed -> statements.addAll(weighed.statements()));
+    job.drive().ifPresent(drive -> statements.addAll(drive.statements()));
     for (Statement statement : statements) {
       if (statement.basis() == Basis.ESTIMATED) {
         rows.add(

@@ -111,9 +111,9 @@ class MainTest {
             "| Verdict | Open: no limit is broken as far as known, but data are missing (",
             "| What goes in | 18 × tall module B (6 in series, 3 strings), 194.4 kg; rear drive",
             "| Energy | Usable energy at 8 kW from 100 % to 10 %: 29.29 kW·h ≥ 28 kW·h. ",
-            "| Range | ",
+            "| Range | new 2",
             "| Charging | ",
-            "| Performance | ",
+            "| Performance | Top speed 80 km/h, limited by motor speed; 0–50 km/h in 4.3 s; laden",
             "| Weight and axles | kerb 1063 kg (+117.7 kg): front 558.2 kg (+3.24 kg), rear 504.5 kg",
             "| Load space | Modules lie ",
             "| What is missing | ",
@@ -128,6 +128,7 @@ class MainTest {
         .contains("6s3p tall module B against ")
         .contains("| mass of the modules | 194.4 kg | ")
         .contains("| strings in parallel | 3 | 3 | 0 |")
+        .contains("| range when new, first cycle | ")
         .contains("more checks changed their margin alone");
   }
 

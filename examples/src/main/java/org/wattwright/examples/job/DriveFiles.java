@@ -90,6 +90,7 @@ final class DriveFiles {
   private DriveInput.Use use() {
     return new DriveInput.Use(
         values.field("auxiliaries").nonNegative(Kind.POWER),
+        values.field("regeneration share of braking").share(),
         values.optional("highest regeneration force").map(f -> f.positive(Kind.FORCE)),
         values.field("pack temperature").quantity(Kind.TEMPERATURE),
         values.field("winter heater power").nonNegative(Kind.POWER),
@@ -97,13 +98,11 @@ final class DriveFiles {
         aged());
   }
 
-  private Ageing aged() {
+  private Given<Ageing> aged() {
     double capacity = values.field("remaining capacity when aged").share();
     double resistance = values.field("resistance factor when aged").plainNumber();
-    return values
-        .statement("resistance factor when aged")
-        .origin()
-        .locate(() -> Ageing.of(capacity, resistance));
+    Statement stated = values.statement("resistance factor when aged");
+    return stated.given(stated.origin().locate(() -> Ageing.of(capacity, resistance)));
   }
 
   private DriveInput.Wanted wanted() {

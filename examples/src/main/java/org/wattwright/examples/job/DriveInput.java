@@ -123,6 +123,7 @@ public record DriveInput(
    * How it is used.
    *
    * @param auxiliaries drawn all the way
+   * @param regenerationShare of all braking, 0 to 1
    * @param regenerationForce at the road, at most; empty if as much as the drive gives
    * @param temperature of the pack, but in winter
    * @param heater drawn in winter, mean
@@ -131,11 +132,12 @@ public record DriveInput(
    */
   public record Use(
       Quantity<Power> auxiliaries,
+      double regenerationShare,
       Optional<Quantity<Force>> regenerationForce,
       Quantity<Temperature> temperature,
       Quantity<Power> heater,
       StateOfCharge reserve,
-      Ageing aged) {}
+      Given<Ageing> aged) {}
 
   /**
    * What is asked, each with its source.
