@@ -52,6 +52,7 @@ public final class Conversion {
   private final @Nullable VehicleReview masses;
   private final boolean kerbOnly;
   private final @Nullable Circuits circuits;
+  private final @Nullable ChargeReview charging;
 
   private Conversion(Builder builder) {
     title = builder.title;
@@ -65,6 +66,7 @@ public final class Conversion {
     masses = builder.vehicleReview();
     kerbOnly = builder.loadCases.isEmpty();
     circuits = builder.circuits;
+    charging = builder.chargePlan == null ? null : ChargeReview.of(pack, builder.chargePlan);
   }
 
   /**
@@ -92,6 +94,7 @@ public final class Conversion {
     private AxleLimits axleLimits = AxleLimits.builder().build();
     private Chassis chassis = Chassis.unknown();
     private @Nullable Circuits circuits;
+    private @Nullable ChargePlan chargePlan;
 
     Builder(String title) {
       this.title = title;
@@ -221,6 +224,18 @@ public final class Conversion {
       return this;
     }
 
+    /**
+     * From what the vehicle is charged. Without it the review says with one check, {@code
+     * charging.plan}, that charging is NOT_CHECKED.
+     *
+     * @param value the plan; each of its charges is run once, when the conversion is built
+     * @return this builder
+     */
+    public Builder charging(ChargePlan value) {
+      chargePlan = Objects.requireNonNull(value, "charging");
+      return this;
+    }
+
     private @Nullable VehicleReview vehicleReview() {
       return masses == null
           ? null
@@ -330,6 +345,15 @@ public final class Conversion {
   }
 
   /**
+   * The charges of the plan.
+   *
+   * @return empty if no plan was given; the calculation sheet then says so
+   */
+  public Optional<ChargeReview> charging() {
+    return Optional.ofNullable(charging);
+  }
+
+  /**
    * Every check, once, worst first.
    *
    * @return an immutable list
@@ -338,6 +362,8 @@ public final class Conversion {
     List<Check> checks = new ArrayList<>(windows.checks());
     checks.addAll(massChecks());
     circuits().ifPresent(all -> checks.addAll(all.checks()));
+    checks.addAll(
+        charging().map(ChargeReview::checks).orElseGet(() -> List.of(ChargeReview.missing())));
     checks.addAll(requirements);
     return Checks.bySeverity(checks);
   }
@@ -394,7 +420,7 @@ public final class Conversion {
    * The fingerprint of the inputs: title, customer and vehicle; pack with its cells, tables,
    * strings and links; devices; conditions; requirements; the vehicle as weighed, parts removed and
    * added, load cases, axle limits, chassis; circuits with their parts, the list of circuits,
-   * isolation, further checks.
+   * isolation, further checks; the charge plan.
    *
    * <p>Each by its own fields, numbers in SI to twelve significant digits, so that 0.1 m and 100 mm
    * are one input. The order of devices, requirements, parts, load cases, circuits and further
@@ -410,7 +436,7 @@ public final class Conversion {
 
   /**
    * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, circuits,
-   * isolation, checks and open items; behind them the workings and the checks that pass.
+   * isolation, charging, checks and open items; behind them the workings and the checks that pass.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */
@@ -427,6 +453,7 @@ public final class Conversion {
                 sections.masses(),
                 sections.circuits()));
     sections.isolation().ifPresent(all::add);
+    all.add(sections.charging());
     all.add(sections.checks());
     all.add(sections.openItems());
     return new CalculationSheet(title, subtitle, all)

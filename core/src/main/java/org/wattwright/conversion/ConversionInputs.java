@@ -16,6 +16,9 @@ final class ConversionInputs {
     inputs.addJob(conversion);
     conversion.masses().ifPresent(inputs::addMasses);
     conversion.circuits().ifPresent(inputs::addCircuits);
+    conversion
+        .charging()
+        .ifPresent(review -> inputs.texts.put("charge plan", CanonicalText.of(review.plan())));
     return Fingerprint.ofParts(inputs.texts);
   }
 
