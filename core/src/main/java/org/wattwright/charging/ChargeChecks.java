@@ -11,11 +11,13 @@ import javax.measure.quantity.Temperature;
 import org.wattwright.battery.CellProperty;
 import org.wattwright.battery.Pack;
 import org.wattwright.battery.SeriesString;
+import org.wattwright.check.Basis;
 import org.wattwright.check.CautionBand;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
 import org.wattwright.units.Kind;
+import org.wattwright.units.StateOfCharge;
 
 /** What must be looked at when a pack is charged. */
 final class ChargeChecks {
@@ -24,6 +26,7 @@ final class ChargeChecks {
   private final ChargeRun.Course course;
   private final boolean warms;
   private final boolean asksForVoltage;
+  private final boolean asksForFull;
 
   ChargeChecks(ChargeSimulation simulation, ChargeKernel kernel, ChargeRun.Course course) {
     this.pack = simulation.pack();
@@ -31,6 +34,7 @@ final class ChargeChecks {
     this.course = course;
     this.warms = simulation.cooling() != null;
     this.asksForVoltage = simulation.asksForVoltage();
+    this.asksForFull = simulation.target().equals(StateOfCharge.FULL);
   }
 
   List<Check> all() {
@@ -46,12 +50,38 @@ final class ChargeChecks {
     return List.copyOf(checks);
   }
 
+  /**
+   * A pack held at its charge voltage down to the end current is full. A lower state of charge that
+   * was asked for, or a voltage that the charger cannot reach, leaves it short of what was asked.
+   */
+  boolean complete() {
+    return course.end() == ChargeEnd.TARGET
+        || course.end() == ChargeEnd.END_CURRENT
+            && asksForFull
+            && course.last().moment().limit() == ChargeLimit.CHARGE_VOLTAGE;
+  }
+
+  /**
+   * What time and end of the charge rest on: the weakest of capacity, voltage, resistance, limits.
+   */
+  Basis basis() {
+    return pack.basis(CellProperty.CAPACITY)
+        .and(pack.basis(CellProperty.VOLTAGE))
+        .and(pack.basis(CellProperty.RESISTANCE))
+        .and(pack.basis(CellProperty.CURRENT));
+  }
+
   private Check completes() {
-    boolean done = course.end() == ChargeEnd.TARGET || course.end() == ChargeEnd.END_CURRENT;
     return Check.named("charging.completes", "charge comes to its end")
         .source(Source.requirement("state of charge asked for"))
-        .note(course.end() + ", " + course.last().moment().limit())
-        .holds(done);
+        .basis(basis())
+        .note(
+            course.end()
+                + ", "
+                + course.last().moment().limit()
+                + " at "
+                + Figure.of(StateOfCharge.of(course.last().soc())))
+        .holds(complete());
   }
 
   private Check setVoltage() {

@@ -13,6 +13,7 @@ import javax.measure.quantity.Energy;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
+import org.wattwright.check.Basis;
 import org.wattwright.check.Check;
 import org.wattwright.check.Figure;
 import org.wattwright.check.Source;
@@ -39,6 +40,8 @@ public final class ChargeResult implements Serializable {
   private final List<ChargeMoment> curve;
   private final List<ChargePhase> phases;
   private final ChargeEnd end;
+  private final boolean complete;
+  private final Basis basis;
   private final Sums sums;
   private final List<Check> checks;
   private final Worksheet worksheet;
@@ -56,12 +59,14 @@ public final class ChargeResult implements Serializable {
   }
 
   private ChargeResult(
-      ChargeRun.Course course, Sums sums, List<Check> checks, Worksheet worksheet) {
+      ChargeRun.Course course, Sums sums, ChargeChecks checks, Worksheet worksheet) {
     this.curve = course.states().stream().map(ChargeMoment::of).toList();
     this.phases = phasesOf(course.states());
     this.end = course.end();
+    this.complete = checks.complete();
+    this.basis = checks.basis();
     this.sums = sums;
-    this.checks = checks;
+    this.checks = checks.all();
     this.worksheet = worksheet;
   }
 
@@ -72,7 +77,7 @@ public final class ChargeResult implements Serializable {
     Sums sums = new Sums(last.wallJ(), last.terminalJ(), last.heatJ(), auxiliaryJ);
     ChargeSheet sheet = new ChargeSheet(simulation, kernel, course, sums);
     return new ChargeResult(
-        course, sums, new ChargeChecks(simulation, kernel, course).all(), sheet.toWorksheet());
+        course, sums, new ChargeChecks(simulation, kernel, course), sheet.toWorksheet());
   }
 
   static List<ChargePhase> phasesOf(List<ChargeRun.State> states) {
@@ -278,15 +283,17 @@ public final class ChargeResult implements Serializable {
    *
    * @param allowed such as the hours between two working days
    * @param source who asks for it
-   * @return FAIL also where the charge did not come to its end
+   * @return FAIL also where the charge did not come to its end: the state of charge asked for, or,
+   *     if full is asked for, the end current at the charge voltage
    */
   public Check timeCheck(Quantity<Time> allowed, Source source) {
     org.wattwright.check.CheckBuilder check =
         Check.named(
                 "charging.time", "time to charge " + Figure.of(start()) + " … " + Figure.of(end()))
             .source(source)
+            .basis(basis)
             .note(endText());
-    return end == ChargeEnd.TARGET || end == ChargeEnd.END_CURRENT
+    return complete
         ? check.atMost(
             Figure.of(time(), WorkshopUnits.HOUR), Figure.of(allowed, WorkshopUnits.HOUR))
         : check.holds(false);

@@ -358,6 +358,10 @@ public final class ChargeSimulation implements Serializable {
     return draft.station;
   }
 
+  StateOfCharge target() {
+    return draft.to;
+  }
+
   boolean asksForVoltage() {
     return draft.voltage != null;
   }

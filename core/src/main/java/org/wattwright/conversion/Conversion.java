@@ -53,6 +53,7 @@ public final class Conversion {
   private final boolean kerbOnly;
   private final @Nullable Circuits circuits;
   private final @Nullable Motion motion;
+  private final @Nullable ChargeReview charging;
 
   private Conversion(Builder builder) {
     title = builder.title;
@@ -67,6 +68,7 @@ public final class Conversion {
     kerbOnly = builder.loadCases.isEmpty();
     circuits = builder.circuits;
     motion = builder.motion;
+    charging = builder.chargePlan == null ? null : ChargeReview.of(pack, builder.chargePlan);
   }
 
   /**
@@ -95,6 +97,7 @@ public final class Conversion {
     private Chassis chassis = Chassis.unknown();
     private @Nullable Circuits circuits;
     private @Nullable Motion motion;
+    private @Nullable ChargePlan chargePlan;
 
     Builder(String title) {
       this.title = title;
@@ -236,6 +239,18 @@ public final class Conversion {
       return this;
     }
 
+    /**
+     * From what the vehicle is charged. Without it the review says with one check, {@code
+     * charging.plan}, that charging is NOT_CHECKED.
+     *
+     * @param value the plan; each of its charges is run once, when the conversion is built
+     * @return this builder
+     */
+    public Builder charging(ChargePlan value) {
+      chargePlan = Objects.requireNonNull(value, "charging");
+      return this;
+    }
+
     private @Nullable VehicleReview vehicleReview() {
       return masses == null
           ? null
@@ -358,6 +373,15 @@ public final class Conversion {
   }
 
   /**
+   * The charges of the plan.
+   *
+   * @return empty if no plan was given; the calculation sheet then says so
+   */
+  public Optional<ChargeReview> charging() {
+    return Optional.ofNullable(charging);
+  }
+
+  /**
    * Every check, once, worst first.
    *
    * @return an immutable list
@@ -366,6 +390,8 @@ public final class Conversion {
     List<Check> checks = new ArrayList<>(windows.checks());
     checks.addAll(massChecks());
     circuits().ifPresent(all -> checks.addAll(all.checks()));
+    checks.addAll(
+        charging().map(ChargeReview::checks).orElseGet(() -> List.of(ChargeReview.missing())));
     checks.addAll(motion().map(Motion::checks).orElseGet(() -> List.of(MotionRuns.missing())));
     checks.addAll(requirements);
     return Checks.bySeverity(checks);
@@ -423,7 +449,8 @@ public final class Conversion {
    * The fingerprint of the inputs: title, customer and vehicle; pack with its cells, tables,
    * strings and links; devices; conditions; requirements; the vehicle as weighed, parts removed and
    * added, load cases, axle limits, chassis; circuits with their parts, the list of circuits,
-   * isolation, further checks; the vehicle in motion, laden and in winter, cycles, what is asked.
+   * isolation, further checks; the charge plan; the vehicle in motion, laden and in winter, cycles,
+   * what is asked.
    *
    * <p>Each by its own fields, numbers in SI to twelve significant digits, so that 0.1 m and 100 mm
    * are one input. The order of devices, requirements, parts, load cases, circuits and further
@@ -439,7 +466,8 @@ public final class Conversion {
 
   /**
    * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, circuits,
-   * isolation, performance, range, power limit, checks and open items; behind them the workings and the checks that pass.
+   * isolation, charging, performance, range, power limit, checks and open items; behind them the
+   * workings and the checks that pass.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */
@@ -456,6 +484,7 @@ public final class Conversion {
                 sections.masses(),
                 sections.circuits()));
     sections.isolation().ifPresent(all::add);
+    all.add(sections.charging());
     all.addAll(sections.motion());
     all.add(sections.checks());
     all.add(sections.openItems());

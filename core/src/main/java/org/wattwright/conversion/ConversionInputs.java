@@ -19,6 +19,9 @@ final class ConversionInputs {
     conversion
         .motion()
         .ifPresent(motion -> inputs.texts.put("motion", CanonicalText.of(motion.inputs())));
+    conversion
+        .charging()
+        .ifPresent(review -> inputs.texts.put("charge plan", CanonicalText.of(review.plan())));
     return Fingerprint.ofParts(inputs.texts);
   }
 

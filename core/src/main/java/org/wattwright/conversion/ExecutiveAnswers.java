@@ -36,13 +36,24 @@ final class ExecutiveAnswers {
     all.put(ExecutiveLine.WHAT_GOES_IN, answers.parts());
     all.put(ExecutiveLine.ENERGY, answers.energy());
     all.put(ExecutiveLine.RANGE, unknown("the range"));
-    all.put(ExecutiveLine.CHARGE_TIME, unknown("the time of a charge"));
+    all.put(ExecutiveLine.CHARGE_TIME, answers.chargeTime());
     all.put(ExecutiveLine.PERFORMANCE, unknown("the performance"));
     all.put(ExecutiveLine.WEIGHT, answers.weight());
     all.put(ExecutiveLine.LOAD_SPACE, "Not told: nothing is known of the load space.");
     all.put(ExecutiveLine.MISSING, answers.missing());
     all.put(ExecutiveLine.NEXT, answers.next());
     return all;
+  }
+
+  private String chargeTime() {
+    return conversion
+        .charging()
+        .map(
+            review ->
+                review.charges().stream()
+                    .map(charge -> "From " + charge + ".")
+                    .collect(Collectors.joining(" ")))
+        .orElseGet(() -> unknown("the time of a charge"));
   }
 
   private static String unknown(String what) {

@@ -185,6 +185,18 @@ public final class SheetSections {
   }
 
   /**
+   * The charges of the plan: current, time, energies, what limits when, and the working.
+   *
+   * @return the section; it says so if no plan was given
+   */
+  public Section charging() {
+    return conversion
+        .charging()
+        .map(review -> ChargeSection.of(review).withParts(ChargeSection.working(review)))
+        .orElseGet(ChargeSection::missing);
+  }
+
+  /**
    * The review: how many of each verdict by area, with the check nearest to its limit, then all
    * that is not a pass, worst first.
    *
