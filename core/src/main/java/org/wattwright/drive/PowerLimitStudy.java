@@ -67,7 +67,8 @@ public final class PowerLimitStudy {
    * @param vehicle the vehicle; a limit it has already stays on top
    * @param cycle to follow
    * @param reserve state of charge that stays in the pack
-   * @param laden road load of the laden vehicle, for the grade it climbs; with the grip of the vehicle as it is
+   * @param laden road load of the laden vehicle, for the grade it climbs; with the grip of the
+   *     vehicle as it is
    * @return the study
    */
   public static PowerLimitStudy of(

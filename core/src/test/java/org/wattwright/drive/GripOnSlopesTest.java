@@ -107,7 +107,9 @@ class GripOnSlopesTest {
         .hasMessageContaining("1580 kg");
   }
 
-  /** By moments a start on μ·1.2/(2.31 − μ·0.55) − f as it is, on μ·1.4/(2.31 − μ·0.6) − f laden. */
+  /**
+   * By moments a start on μ·1.2/(2.31 − μ·0.55) − f as it is, on μ·1.4/(2.31 − μ·0.6) − f laden.
+   */
   @Test
   void aLadenAbilityStandsOnTheLadenAxle() {
     ElectricVehicle van = strong(0.3);
