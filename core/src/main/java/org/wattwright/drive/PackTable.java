@@ -30,7 +30,8 @@ final class PackTable {
   }
 
   static PackTable of(Pack pack, Quantity<Temperature> temperature, Quantity<Time> duration) {
-    double[] rows = new double[(INTERVALS + 1) * COLUMNS];
+    // One row more, the last one again, so that the end needs no question.
+    double[] rows = new double[(INTERVALS + 2) * COLUMNS];
     for (int i = 0; i <= INTERVALS; i++) {
       PackState state = PackState.of(StateOfCharge.of((double) i / INTERVALS), temperature);
       int at = i * COLUMNS;
@@ -44,6 +45,8 @@ final class PackTable {
       rows[at + CHARGE_A] =
           Kind.CURRENT.siValueOf(pack.maximumChargePower(state, duration).current());
     }
+    int last = INTERVALS * COLUMNS;
+    System.arraycopy(rows, last, rows, last + COLUMNS, COLUMNS);
     return new PackTable(rows, Kind.CHARGE.siValueOf(pack.capacity()));
   }
 
@@ -77,10 +80,34 @@ final class PackTable {
   }
 
   private double at(double soc, int column) {
-    double x = Math.max(0, Math.min(soc, 1)) * INTERVALS;
-    int i = Math.min((int) x, INTERVALS - 1);
+    return atPlace(place(soc), column);
+  }
+
+  /** Where in the table a state of charge lies, held between its ends: looked up once for all. */
+  static double place(double soc) {
+    double place = soc * INTERVALS;
+    if (place < 0) {
+      return 0;
+    }
+    return place > INTERVALS ? INTERVALS : place;
+  }
+
+  double openCircuitAtPlace(double place) {
+    return atPlace(place, 0);
+  }
+
+  double ohmAtPlace(double place, boolean discharge) {
+    return atPlace(place, discharge ? DISCHARGE_OHM : CHARGE_OHM);
+  }
+
+  double limitAtPlace(double place, boolean discharge) {
+    return atPlace(place, discharge ? DISCHARGE_A : CHARGE_A);
+  }
+
+  private double atPlace(double place, int column) {
+    int i = (int) place;
     int at = i * COLUMNS + column;
     double low = rows[at];
-    return low + (x - i) * (rows[at + COLUMNS] - low);
+    return low + (place - i) * (rows[at + COLUMNS] - low);
   }
 }

@@ -16,6 +16,7 @@ import static org.wattwright.units.Measures.squareMetres;
 import static org.wattwright.units.Measures.volts;
 import static org.wattwright.units.Measures.watts;
 
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -64,10 +65,14 @@ import org.wattwright.units.Kind;
     jvmArgs = {"-Xms1g", "-Xmx1g", "-XX:+UseSerialGC", "-XX:+AlwaysPreTouch"})
 public class CycleBenchmark {
   private static final int STEPS = 1180;
+  private static final double SOURCE_V = 99;
+  private static final double OHM = 0.008;
 
   private final ElectricVehicle van = van();
   private final CycleRun run = CycleRun.of(van);
   private final DriveCycle cycle = eachSecond();
+  private final double[] speedsMs = speeds(cycle);
+  private final ForkJoinPool oneThread = new ForkJoinPool(1);
   private final RangeUncertainty uncertainty =
       RangeUncertainty.of(van, cycle, percentCharge(10))
           .tolerance(DriveFactor.MASS, 0.03)
@@ -81,6 +86,14 @@ public class CycleBenchmark {
         corners.name(),
         corners.source(),
         Profile.sampled(Kind.SPEED, corners.duration(), STEPS, trace::at));
+  }
+
+  private static double[] speeds(DriveCycle cycle) {
+    double[] speedsMs = new double[STEPS + 1];
+    for (int i = 0; i <= STEPS; i++) {
+      speedsMs[i] = Kind.SPEED.siValueOf(cycle.trace().at(seconds(i)));
+    }
+    return speedsMs;
   }
 
   private static ElectricVehicle van() {
@@ -124,9 +137,40 @@ public class CycleBenchmark {
     return run.once(cycle);
   }
 
+  /** The same trace by a plain Simpson rule on doubles, without limits, losses by part or pack. */
+  @Benchmark
+  public double plainSimpson() {
+    double socC = 0.85 * 315 * 3600;
+    double energyJ = 0;
+    for (int i = 0; i < STEPS; i++) {
+      double startMs = speedsMs[i];
+      double endMs = speedsMs[i + 1];
+      double a = endMs - startMs;
+      double startA = plainA(startMs, a);
+      double middleA = plainA((startMs + endMs) / 2, a);
+      double endA = plainA(endMs, a);
+      double movedC = (startA + 4 * middleA + endA) / 6;
+      socC -= movedC;
+      energyJ += movedC * SOURCE_V;
+    }
+    return energyJ + socC;
+  }
+
+  private static double plainA(double speedMs, double accelerationMs2) {
+    double forceN = 140 + (0.0002 + 0.535 * speedMs) * speedMs + 1215 * accelerationMs2;
+    double powerW = forceN * speedMs * (forceN >= 0 ? 1.15 : 0.85) + 300;
+    return (SOURCE_V - Math.sqrt(SOURCE_V * SOURCE_V - 4 * OHM * powerW)) / (2 * OHM);
+  }
+
   @Benchmark
   public RangeSpread scatterOf64() {
     return uncertainty.spread(64, 7);
+  }
+
+  /** The same samples, held to one thread. */
+  @Benchmark
+  public RangeSpread scatterOf64OnOneThread() throws Exception {
+    return oneThread.submit(() -> uncertainty.spread(64, 7)).get();
   }
 
   @Benchmark
