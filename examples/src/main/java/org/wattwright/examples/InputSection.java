@@ -7,6 +7,7 @@ import org.wattwright.check.Figure;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.CellInput;
+import org.wattwright.examples.job.ChargingPointInput;
 import org.wattwright.examples.job.CircuitInput;
 import org.wattwright.examples.job.CircuitsInput;
 import org.wattwright.examples.job.DeviceInput;
@@ -27,13 +28,19 @@ final class InputSection {
                 Section.of("What is asked for").with(statements(job.statements())),
                 Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
                 Section.of("Candidate modules").with(modules(job.modules())),
-                Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
+                Section.of("Devices").with(windows(job.devices()), ratings(job.devices())),
+                charging(job));
     Section whole =
         job.circuits().map(circuits -> section.withParts(circuits(circuits))).orElse(section);
     return job.weighed()
         .map(
             w -> whole.withParts(Section.of("Vehicle as weighed").with(statements(w.statements()))))
         .orElse(whole);
+  }
+
+  private static Section charging(JobInput job) {
+    return Section.of("Charging points")
+        .with(statements(job.chargingPoints().stream().map(ChargingPointInput::stated).toList()));
   }
 
   private static Section circuits(CircuitsInput input) {
@@ -193,6 +200,7 @@ final class InputSection {
             ">Peak power",
             ">Continuous power",
             ">Current",
+            ">From the mains",
             ">Capacitance",
             ">Efficiency",
             ">Mass");
@@ -203,6 +211,7 @@ final class InputSection {
               text(device.power().peak()),
               device.power().continuous().toString(),
               text(device.current()),
+              text(device.inputCurrent()),
               text(device.capacitance()),
               device.efficiency().map(share -> Figure.share(share).toString()).orElse(NOT_STATED),
               device.mass().toString());

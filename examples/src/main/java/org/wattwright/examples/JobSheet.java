@@ -39,6 +39,7 @@ final class JobSheet {
     design.chosen().ifPresent(chosen -> sections.add(WindowSection.of(design, chosen)));
     design.chosen().ifPresent(chosen -> sections.add(MassesSection.of(chosen)));
     design.chosen().ifPresent(chosen -> sections.addAll(CircuitSections.of(chosen)));
+    design.chosen().ifPresent(chosen -> sections.add(ChargingSection.of(chosen.conversion())));
     design
         .chosen()
         .ifPresent(chosen -> sections.add(SheetSections.of(chosen.conversion()).checks()));

@@ -13,7 +13,8 @@ import java.util.stream.Stream;
  * A job folder: {@code job.csv}, {@code cells.csv}, {@code ocv.csv}, {@code resistance.csv}, {@code
  * charge-current.csv}, {@code modules.csv}, {@code devices.csv}; and, all or none of them, {@code
  * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
- * {@code seats.csv}; and, all or none of them, the files about the circuits. Other files are left
+ * {@code seats.csv}; and, all or none of them, the files about the circuits;
+ * and {@code rules.csv}, {@code charging-points.csv}, each or not. Other files are left
  * alone.
  */
 public final class JobFolder {
@@ -61,6 +62,7 @@ public final class JobFolder {
         devices,
         weighed(folder, modules, devices),
         circuits(folder),
+        ChargingFile.read(folder),
         stated(values));
   }
 

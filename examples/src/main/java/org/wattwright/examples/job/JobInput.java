@@ -19,6 +19,7 @@ import java.util.Optional;
  *     alone
  * @param circuits the circuits, the parts to choose from and what protection rests on; empty if the
  *     job leaves them out
+ * @param chargingPoints where it is charged; may be empty
  * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
@@ -31,6 +32,7 @@ public record JobInput(
     List<DeviceInput> devices,
     Optional<VehicleInput> weighed,
     Optional<CircuitsInput> circuits,
+    List<ChargingPointInput> chargingPoints,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -44,11 +46,13 @@ public record JobInput(
    * @param devices devices on the traction circuit
    * @param weighed the vehicle as weighed and what changes in it
    * @param circuits the circuits and what protection rests on
+   * @param chargingPoints where it is charged; may be empty
    * @param statements every requirement of {@code job.csv}
    */
   public JobInput {
     modules = List.copyOf(modules);
     devices = List.copyOf(devices);
+    chargingPoints = List.copyOf(chargingPoints);
     statements = List.copyOf(statements);
   }
 
