@@ -64,7 +64,7 @@ final class ChargeSection {
         DataTable.of(
             "One row a supply",
             "Supply",
-            ">Current",
+            ">Current of each phase",
             "Limited by",
             ">Reached",
             ">Time",

@@ -149,6 +149,7 @@ record Design(
     devices.forEach(builder::device);
     RequirementChecks.of(best, builder.build().pack(), job).forEach(builder::requirement);
     vehicle.ifPresent(design -> addVehicle(builder, design));
+    ChargingParts.plan(job, devices).ifPresent(builder::charging);
     job.circuits()
         .ifPresent(input -> builder.circuits(circuits(input, builder.build(), best, vehicle)));
     Pack strings = strings(best, vehicle);

@@ -7,6 +7,7 @@ import org.wattwright.check.Figure;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.CellInput;
+import org.wattwright.examples.job.ChargingPointInput;
 import org.wattwright.examples.job.CircuitInput;
 import org.wattwright.examples.job.CircuitsInput;
 import org.wattwright.examples.job.DeviceInput;
@@ -28,7 +29,8 @@ final class InputSection {
                 Section.of("What is asked for").with(statements(job.statements())),
                 Section.of("Cells").with(cells(job.cells()), currents(job.cells())),
                 Section.of("Candidate modules").with(modules(job.modules())),
-                Section.of("Devices").with(windows(job.devices()), ratings(job.devices())));
+                Section.of("Devices").with(windows(job.devices()), ratings(job.devices())),
+                charging(job));
     Section wired =
         job.circuits().map(circuits -> section.withParts(circuits(circuits))).orElse(section);
     Section whole =
@@ -64,6 +66,11 @@ final class InputSection {
               point.speed().toString(), point.peak().toString(), point.continuous().toString());
     }
     return table;
+  }
+
+  private static Section charging(JobInput job) {
+    return Section.of("Charging points")
+        .with(statements(job.chargingPoints().stream().map(ChargingPointInput::stated).toList()));
   }
 
   private static Section circuits(CircuitsInput input) {
@@ -223,6 +230,7 @@ final class InputSection {
             ">Peak power",
             ">Continuous power",
             ">Current",
+            ">From the mains",
             ">Capacitance",
             ">Efficiency",
             ">Mass");
@@ -233,6 +241,7 @@ final class InputSection {
               text(device.power().peak()),
               device.power().continuous().toString(),
               text(device.current()),
+              text(device.inputCurrent()),
               text(device.capacitance()),
               device.efficiency().map(share -> Figure.share(share).toString()).orElse(NOT_STATED),
               device.mass().toString());

@@ -44,6 +44,7 @@ final class JobSheet {
         .map(MountingSection::of)
         .ifPresent(sections::add);
     design.chosen().ifPresent(chosen -> sections.addAll(CircuitSections.of(chosen)));
+    design.chosen().ifPresent(chosen -> sections.add(ChargingSection.of(chosen.conversion())));
     design.chosen().ifPresent(chosen -> sections.addAll(MotionSections.of(chosen)));
     design
         .chosen()

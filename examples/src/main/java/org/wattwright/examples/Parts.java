@@ -15,6 +15,9 @@ import org.wattwright.battery.Dimensions;
 import org.wattwright.battery.OpenCircuitCurve;
 import org.wattwright.battery.ResistanceTable;
 import org.wattwright.battery.TemperatureRange;
+import org.wattwright.charging.Charger;
+import org.wattwright.charging.ChargerBuilder;
+import org.wattwright.charging.EfficiencyByLoad;
 import org.wattwright.check.Estimate;
 import org.wattwright.examples.job.CellInput;
 import org.wattwright.examples.job.DeviceInput;
@@ -23,6 +26,7 @@ import org.wattwright.examples.job.StateGrid;
 import org.wattwright.units.Kind;
 import org.wattwright.voltage.Device;
 import org.wattwright.voltage.DeviceBuilder;
+import org.wattwright.voltage.DeviceRole;
 import org.wattwright.voltage.VoltageRange;
 import org.wattwright.voltage.VoltageWindow;
 
@@ -173,11 +177,30 @@ final class Parts {
   }
 
   private static Device checkedDevice(DeviceInput input) {
+    if (input.role() == DeviceRole.CHARGER
+        && input.inputCurrent().isPresent()
+        && input.efficiency().isPresent()
+        && input.current().isPresent()) {
+      return charger(input);
+    }
     DeviceBuilder builder =
         Device.of(input.name(), input.role(), window(input.window()))
             .maximumPower(input.power().peak().orElse(input.power().continuous()))
             .mass(input.mass());
     input.current().ifPresent(builder::maximumCurrent);
+    input.capacitance().ifPresent(builder::capacitance);
+    return builder.build();
+  }
+
+  /** One object for voltage windows, circuits and charges; its power is that into the pack. */
+  private static Charger charger(DeviceInput input) {
+    ChargerBuilder builder =
+        Charger.of(input.name(), window(input.window()))
+            .maximumPower(input.power().continuous())
+            .maximumCurrent(input.current().orElseThrow())
+            .maximumInputCurrent(input.inputCurrent().orElseThrow())
+            .efficiency(EfficiencyByLoad.constant(input.efficiency().orElseThrow()))
+            .mass(input.mass());
     input.capacitance().ifPresent(builder::capacitance);
     return builder.build();
   }

@@ -17,12 +17,12 @@ final class SectionChecks {
         Checks.bySeverity(
             checks.stream().filter(check -> check.outcome() != Outcome.PASS).toList());
     int passed = checks.size() - open.size();
+    if (passed == 0) {
+      return new Block[] {new CheckList(open)};
+    }
+    String some = open.isEmpty() ? "All " + passed : passed + " of " + checks.size();
     Paragraph count =
-        new Paragraph(
-            (open.isEmpty()
-                    ? "All " + passed + " checks"
-                    : passed + " of " + checks.size() + " checks")
-                + " pass; they stand in the appendix of checks passed.");
+        new Paragraph(some + " checks pass; they stand in the appendix of checks passed.");
     return open.isEmpty() ? new Block[] {count} : new Block[] {count, new CheckList(open)};
   }
 }

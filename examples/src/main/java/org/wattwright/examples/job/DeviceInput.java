@@ -27,6 +27,8 @@ import org.wattwright.voltage.DeviceRole;
  * @param mass &gt; 0
  * @param basis what the data rest on
  * @param source where they come from
+ * @param inputCurrent largest current of a charger from the mains in each phase; empty if not
+ *     stated or no charger
  */
 public record DeviceInput(
     Origin origin,
@@ -40,7 +42,8 @@ public record DeviceInput(
     Optional<Double> efficiency,
     Quantity<Mass> mass,
     Basis basis,
-    String source) {
+    String source,
+    Optional<Quantity<ElectricCurrent>> inputCurrent) {
   /**
    * Voltages of a device.
    *

@@ -14,8 +14,8 @@ import java.util.stream.Stream;
  * charge-current.csv}, {@code modules.csv}, {@code devices.csv}; and, all or none of them, {@code
  * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
  * {@code seats.csv}; and, all or none of them, the files about the circuits, those about mountings,
- * and {@code drive.csv}, {@code motor.csv}, {@code current-limits.csv}; and {@code controls.csv}.
- * Other files are left alone.
+ * and {@code drive.csv}, {@code motor.csv}, {@code current-limits.csv}; and {@code controls.csv},
+ * {@code rules.csv}, {@code charging-points.csv}, each or not. Other files are left alone.
  */
 public final class JobFolder {
   private static final List<String> FILES =
@@ -65,6 +65,7 @@ public final class JobFolder {
         controls(folder),
         mountings(folder),
         drive(folder),
+        ChargingFile.read(folder),
         stated(values));
   }
 

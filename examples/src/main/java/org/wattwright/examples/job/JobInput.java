@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param controls brake vacuum, settings, pedal and gauges; empty if the job leaves them out
  * @param mountings patterns of fixings for the boxes of the bays; may be empty
  * @param drive how the vehicle is driven and what is asked of it; empty if the job leaves it out
+ * @param chargingPoints where it is charged; may be empty
  * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
@@ -37,6 +38,7 @@ public record JobInput(
     Optional<ControlsInput> controls,
     List<MountingInput> mountings,
     Optional<DriveInput> drive,
+    List<ChargingPointInput> chargingPoints,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -53,12 +55,14 @@ public record JobInput(
    * @param controls brake vacuum, settings, pedal and gauges
    * @param mountings patterns of fixings for the boxes of the bays
    * @param drive how the vehicle is driven and what is asked of it; empty if the job leaves it out
+   * @param chargingPoints where it is charged; may be empty
    * @param statements every requirement of {@code job.csv}
    */
   public JobInput {
     modules = List.copyOf(modules);
     devices = List.copyOf(devices);
     mountings = List.copyOf(mountings);
+    chargingPoints = List.copyOf(chargingPoints);
     statements = List.copyOf(statements);
   }
 

@@ -66,7 +66,8 @@ final class PartFiles {
         row.optional("efficiency").map(PartFiles::efficiency),
         row.field("mass").positive(Kind.MASS),
         row.field("basis").choice(Basis.class),
-        row.optional("source").map(Field::text).orElse(""));
+        row.optional("source").map(Field::text).orElse(""),
+        row.optional("input current").map(f -> f.positive(Kind.CURRENT)));
   }
 
   private static double efficiency(Field field) {
