@@ -439,7 +439,8 @@ public final class Conversion {
 
   /**
    * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, circuits,
-   * isolation, performance, range, power limit, checks and open items; behind them the workings and the checks that pass.
+   * isolation, performance, range, power limit, checks and open items; behind them the workings and
+   * the checks that pass.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */

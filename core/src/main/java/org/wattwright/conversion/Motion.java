@@ -20,7 +20,6 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 import org.wattwright.battery.Ageing;
-
 import org.wattwright.check.Check;
 import org.wattwright.check.Given;
 import org.wattwright.check.Source;
@@ -57,8 +56,7 @@ import org.wattwright.units.StateOfCharge;
  */
 public final class Motion {
   private static final Given<Ageing> END_OF_LIFE =
-      Given.estimated(
-          Ageing.END_OF_TRACTION_LIFE, Source.commonPractice("end of traction life"));
+      Given.estimated(Ageing.END_OF_TRACTION_LIFE, Source.commonPractice("end of traction life"));
 
   private final ElectricVehicle vehicle;
   private final @Nullable ElectricVehicle laden;
@@ -231,7 +229,8 @@ public final class Motion {
      * The age that the aged range is worked out for. Unless told {@link
      * Ageing#END_OF_TRACTION_LIFE}, common practice and so an estimate.
      *
-     * @param value capacity and resistance against those of the pack as given, with what they rest on
+     * @param value capacity and resistance against those of the pack as given, with what they rest
+     *     on
      * @return this builder
      */
     public Builder aged(Given<Ageing> value) {
@@ -313,7 +312,8 @@ public final class Motion {
     return switch (state) {
       case NEW -> Optional.of(vehicle);
       case LADEN -> laden();
-      case AGED -> Optional.of(vehicle.toBuilder().pack(vehicle.pack().aged(ageing.value())).build());
+      case AGED ->
+          Optional.of(vehicle.toBuilder().pack(vehicle.pack().aged(ageing.value())).build());
       case WINTER -> Optional.ofNullable(winter);
     };
   }
@@ -405,14 +405,11 @@ public final class Motion {
    */
   public Optional<SmallestLimit<ElectricCurrent>> smallestCurrent() {
     List<Ability> abilities = demands.stream().flatMap(d -> d.ability(this).stream()).toList();
-    return abilities.isEmpty()
-        ? Optional.empty()
-        : Optional.of(study().smallestCurrent(abilities));
+    return abilities.isEmpty() ? Optional.empty() : Optional.of(study().smallestCurrent(abilities));
   }
 
   private PowerLimitStudy study() {
-    return PowerLimitStudy.of(
-        vehicle, cycles.get(0), reserve, laden().orElse(vehicle).roadLoad());
+    return PowerLimitStudy.of(vehicle, cycles.get(0), reserve, laden().orElse(vehicle).roadLoad());
   }
 
   /** What the fingerprint rests on. */

@@ -64,8 +64,8 @@ interface MotionDemand {
           .map(
               laden ->
                   check.atLeast(
-                          Figure.share(Performance.of(laden).startingGrade().grade()),
-                          Figure.share(grade)))
+                      Figure.share(Performance.of(laden).startingGrade().grade()),
+                      Figure.share(grade)))
           .orElseGet(() -> check.notChecked("Motion.laden"));
     }
 
@@ -128,8 +128,7 @@ interface MotionDemand {
       }
       return check
           .note("until " + range.get().endedBy())
-          .atLeast(
-              Figure.of(range.get().distance(), KILOMETRE), Figure.of(distance, KILOMETRE));
+          .atLeast(Figure.of(range.get().distance(), KILOMETRE), Figure.of(distance, KILOMETRE));
     }
 
     @Override

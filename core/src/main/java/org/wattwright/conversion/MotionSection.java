@@ -69,18 +69,23 @@ final class MotionSection {
                 "Full pedal, on the level unless said, at "
                     + motion.vehicle().state()
                     + ". Grip, half-shafts and gears are among the checks."),
-            table(motion, columns))
+            table(columns))
         .with(ReviewSection.open("Performance, traction, half-shafts and range", motion.checks()))
         .withParts(working);
   }
 
-  private static DataTable table(Motion motion, List<Performance> columns) {
+  private static DataTable table(List<Performance> columns) {
     DataTable table =
         columns.size() == 1
             ? DataTable.of("", "", ">As given")
             : DataTable.of("", "", ">As given", ">Fully laden");
     table = row(table, columns, "top speed", p -> p.topSpeed().toString());
-    table = row(table, columns, "0–50 km/h", p -> p.time(MotionDemand.STANDING, kilometresPerHour(50)).toString());
+    table =
+        row(
+            table,
+            columns,
+            "0–50 km/h",
+            p -> p.time(MotionDemand.STANDING, kilometresPerHour(50)).toString());
     table = row(table, columns, "steepest grade to start on", p -> p.startingGrade().toString());
     for (int speed : List.of(20, 50)) {
       table =
@@ -96,8 +101,7 @@ final class MotionSection {
             columns,
             "torque of one half-shaft, at most",
             p -> p.checkHalfShaft().actual().map(Figure::toString).orElse("not known"));
-    return row(
-        table, columns, "force at the road against grip", p -> p.checkTraction().note());
+    return row(table, columns, "force at the road against grip", p -> p.checkTraction().note());
   }
 
   private static DataTable row(
@@ -111,7 +115,11 @@ final class MotionSection {
     DriveCycle first = motion.cycles().get(0);
     Section section =
         Section.of(RANGE)
-            .with(new Paragraph(basis(motion)), ranges(motion), steady(motion), losses(motion, first));
+            .with(
+                new Paragraph(basis(motion)),
+                ranges(motion),
+                steady(motion),
+                losses(motion, first));
     return motion
         .range(RangeCase.NEW, first)
         .map(
@@ -154,8 +162,7 @@ final class MotionSection {
   }
 
   private static DataTable ranges(Motion motion) {
-    DataTable table =
-        DataTable.of("Range", "Cycle", "State", ">Range", ">Consumption", "Until");
+    DataTable table = DataTable.of("Range", "Cycle", "State", ">Range", ">Consumption", "Until");
     for (DriveCycle cycle : motion.cycles()) {
       for (RangeCase state : RangeCase.values()) {
         Optional<RangeResult> range = motion.range(state, cycle);

@@ -61,14 +61,14 @@ public record LimitedDrive(
    */
   public List<String> cells() {
     return List.of(
-      limit.toString(),
-      once.consumption().map(c -> Measures.format(c, WATT_HOUR_PER_KILOMETRE, 1)).orElse("–"),
-      Measures.format(range.distance(), KILOMETRE, 1),
-      demand.consumption().map(c -> Measures.format(c, WATT_HOUR_PER_KILOMETRE, 1)).orElse("–"),
-      zeroToFifty.time().map(t -> Measures.format(t, Kind.TIME)).orElse("not reached"),
-      Measures.format(topSpeed.speed(), Kind.SPEED),
-      Figure.share(Math.rint(ladenGrade.grade() * 1000) / 1000).toString(),
-      Figure.share(Math.rint(once.following().shareBehind() * 1000) / 1000).toString());
+        limit.toString(),
+        once.consumption().map(c -> Measures.format(c, WATT_HOUR_PER_KILOMETRE, 1)).orElse("–"),
+        Measures.format(range.distance(), KILOMETRE, 1),
+        demand.consumption().map(c -> Measures.format(c, WATT_HOUR_PER_KILOMETRE, 1)).orElse("–"),
+        zeroToFifty.time().map(t -> Measures.format(t, Kind.TIME)).orElse("not reached"),
+        Measures.format(topSpeed.speed(), Kind.SPEED),
+        Figure.share(Math.rint(ladenGrade.grade() * 1000) / 1000).toString(),
+        Figure.share(Math.rint(once.following().shareBehind() * 1000) / 1000).toString());
   }
 
   /**

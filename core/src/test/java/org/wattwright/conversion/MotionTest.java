@@ -185,8 +185,12 @@ class MotionTest {
     assertThat(check(motion, "range.winter").missing()).containsExactly("Motion.winter");
     assertThat(motion.smallestCurrent()).isEmpty();
     assertThat(motion.limitedDrives()).isEmpty();
-    assertThat(motion).hasToString("range on ECE-15: new " + km(motion, RangeCase.NEW)
-        + ", aged " + km(motion, RangeCase.AGED));
+    assertThat(motion)
+        .hasToString(
+            "range on ECE-15: new "
+                + km(motion, RangeCase.NEW)
+                + ", aged "
+                + km(motion, RangeCase.AGED));
   }
 
   private static String km(Motion motion, RangeCase state) {
@@ -239,10 +243,7 @@ class MotionTest {
   @Test
   void theSheetHasThreeSections() {
     Motion motion =
-        builder()
-            .startsOn(0.1, JOB)
-            .currentLimits(List.of(amperes(100), amperes(200)))
-            .build();
+        builder().startsOn(0.1, JOB).currentLimits(List.of(amperes(100), amperes(200))).build();
     Conversion with = InventedVan.conversion().motion(motion).build();
     assertThat(SheetSections.of(with).motion())
         .extracting(Section::title)

@@ -39,8 +39,7 @@ record DriveParts(DriveInput input, Requirement requirement, List<Device> device
     ElectricVehicle asGiven = vehicle(pack, vehicle.ledger().after(vehicle.loadCases().get(1)));
     ElectricVehicle laden =
         vehicle(
-            pack,
-            vehicle.ledger().after(vehicle.loadCases().get(vehicle.loadCases().size() - 1)));
+            pack, vehicle.ledger().after(vehicle.loadCases().get(vehicle.loadCases().size() - 1)));
     Motion.Builder builder =
         Motion.of(asGiven)
             .laden(laden)
@@ -57,8 +56,7 @@ record DriveParts(DriveInput input, Requirement requirement, List<Device> device
   private static void ask(Motion.Builder builder, DriveInput.Wanted wanted) {
     wanted
         .hold()
-        .ifPresent(
-            h -> builder.holds(h.speed(), h.grade().value(), asked("grade", h.grade())));
+        .ifPresent(h -> builder.holds(h.speed(), h.grade().value(), asked("grade", h.grade())));
     wanted.startGrade().ifPresent(g -> builder.startsOn(g.value(), asked("start", g)));
     wanted.topSpeed().ifPresent(v -> builder.topSpeed(v.value(), asked("top speed", v)));
     wanted
@@ -95,12 +93,14 @@ record DriveParts(DriveInput input, Requirement requirement, List<Device> device
     state
         .stance()
         .ifPresent(
-            stance ->
-                builder.traction(Traction.of(stance, Axle.REAR, input.road().adhesion())));
+            stance -> builder.traction(Traction.of(stance, Axle.REAR, input.road().adhesion())));
     input
         .use()
         .regenerationForce()
-        .ifPresent(force -> builder.regeneration(Regeneration.ofShare(input.use().regenerationShare()).withForceAtMost(force)));
+        .ifPresent(
+            force ->
+                builder.regeneration(
+                    Regeneration.ofShare(input.use().regenerationShare()).withForceAtMost(force)));
     return input.origin().locate(builder::build);
   }
 

@@ -77,7 +77,10 @@ final class ExecutiveSection {
     return "Top speed "
         + full.topSpeed()
         + "; 0–50 km/h in "
-        + full.time(kilometresPerHour(0), kilometresPerHour(50)).time().map(t -> format(t, SECOND, 1)).orElse("no time: not reached")
+        + full.time(kilometresPerHour(0), kilometresPerHour(50))
+            .time()
+            .map(t -> format(t, SECOND, 1))
+            .orElse("no time: not reached")
         + laden
         + ".";
   }

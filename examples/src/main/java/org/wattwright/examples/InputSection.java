@@ -41,7 +41,9 @@ final class InputSection {
             .orElse(whole);
     return job.weighed()
         .map(
-            w -> withDrive.withParts(Section.of("Vehicle as weighed").with(statements(w.statements()))))
+            w ->
+                withDrive.withParts(
+                    Section.of("Vehicle as weighed").with(statements(w.statements()))))
         .orElse(withDrive);
   }
 

@@ -66,10 +66,7 @@ final class MotionSections {
   private static List<Point> points(
       List<WheelForcePoint> curve, Function<WheelForcePoint, Quantity<Force>> force) {
     return curve.stream()
-        .map(
-            p ->
-                new Point(
-                    KILOMETRE_PER_HOUR.valueOf(p.speed()), NEWTON.valueOf(force.apply(p))))
+        .map(p -> new Point(KILOMETRE_PER_HOUR.valueOf(p.speed()), NEWTON.valueOf(force.apply(p))))
         .toList();
   }
 
@@ -95,7 +92,9 @@ final class MotionSections {
             .series(
                 Series.of(
                     "steepest grade at 20 km/h, laden [%]",
-                    limited.stream().map(each -> at(each, 100 * each.ladenGrade().grade())).toList()));
+                    limited.stream()
+                        .map(each -> at(each, 100 * each.ladenGrade().grade()))
+                        .toList()));
     Optional<Quantity<ElectricCurrent>> least =
         motion.smallestCurrent().flatMap(SmallestLimit::limit);
     if (least.isPresent()) {

@@ -34,7 +34,9 @@ class DrivePartsTest {
 
   @TempDir Path folder;
 
-  /** 5996/min / 60 / 8.05 × 1.79 m × 3.6 = 79.996 km/h; the motor still has force to spare there. */
+  /**
+   * 5996/min / 60 / 8.05 × 1.79 m × 3.6 = 79.996 km/h; the motor still has force to spare there.
+   */
   @Test
   void topSpeedIsThatOfTheMotor() {
     double topKmh = KILOMETRE_PER_HOUR.valueOf(MOTION.performance().topSpeed().speed());
@@ -58,8 +60,7 @@ class DrivePartsTest {
   void consumptionAtFiftyIsThatOfRoadLoadLossesAndAuxiliaries() {
     SteadyRangePoint point =
         SteadyRange.of(MOTION.vehicle()).at(kilometresPerHour(50), MOTION.reserve());
-    assertThat(WATT_HOUR_PER_KILOMETRE.valueOf(point.consumption()))
-        .isEqualTo(100.9, within(0.05));
+    assertThat(WATT_HOUR_PER_KILOMETRE.valueOf(point.consumption())).isEqualTo(100.9, within(0.05));
   }
 
   /** Common practice, a loose bound: a small classic goes about 100 miles on about 30 kWh. */
@@ -74,8 +75,7 @@ class DrivePartsTest {
   @Test
   void rangeTimesConsumptionIsTheEnergyUsed() {
     double packKwh =
-        KILOWATT_HOUR.valueOf(
-            VAN.pack().nominalEnergy(org.wattwright.units.Measures.celsius(25)));
+        KILOWATT_HOUR.valueOf(VAN.pack().nominalEnergy(org.wattwright.units.Measures.celsius(25)));
     for (RangeCase state : RangeCase.values()) {
       RangeResult range = MOTION.range(state, MOTION.cycles().get(0)).orElseThrow();
       double usedKwh =

@@ -14,8 +14,8 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.wattwright.battery.Ageing;
 import org.wattwright.check.Given;
-import org.wattwright.units.StateOfCharge;
 import org.wattwright.units.RotationalSpeed;
+import org.wattwright.units.StateOfCharge;
 import org.wattwright.units.Torque;
 
 /**

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
  * A job folder: {@code job.csv}, {@code cells.csv}, {@code ocv.csv}, {@code resistance.csv}, {@code
  * charge-current.csv}, {@code modules.csv}, {@code devices.csv}; and, all or none of them, {@code
  * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
- * {@code seats.csv}; and, all or none of them, the files about the circuits; and,
- * all or none of them, {@code drive.csv}, {@code motor.csv}, {@code current-limits.csv}. Other files are left
+ * {@code seats.csv}; and, all or none of them, the files about the circuits; and, all or none of
+ * them, {@code drive.csv}, {@code motor.csv}, {@code current-limits.csv}. Other files are left
  * alone.
  */
 public final class JobFolder {
