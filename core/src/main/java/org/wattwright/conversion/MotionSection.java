@@ -69,12 +69,12 @@ final class MotionSection {
                 "Full pedal, on the level unless said, at "
                     + motion.vehicle().state()
                     + ". Grip, half-shafts and gears are among the checks."),
-            table(motion, columns))
+            table(columns))
         .with(ReviewSection.open("Performance, traction, half-shafts and range", motion.checks()))
         .withParts(working);
   }
 
-  private static DataTable table(Motion motion, List<Performance> columns) {
+  private static DataTable table(List<Performance> columns) {
     DataTable table =
         columns.size() == 1
             ? DataTable.of("", "", ">As given")
