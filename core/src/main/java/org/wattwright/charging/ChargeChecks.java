@@ -56,9 +56,9 @@ final class ChargeChecks {
    */
   boolean complete() {
     return course.end() == ChargeEnd.TARGET
-        || course.end() == ChargeEnd.END_CURRENT
+        || (course.end() == ChargeEnd.END_CURRENT
             && asksForFull
-            && course.last().moment().limit() == ChargeLimit.CHARGE_VOLTAGE;
+            && course.last().moment().limit() == ChargeLimit.CHARGE_VOLTAGE);
   }
 
   /**

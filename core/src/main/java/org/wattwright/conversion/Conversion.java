@@ -53,6 +53,7 @@ public final class Conversion {
   private final boolean kerbOnly;
   private final @Nullable Circuits circuits;
   private final @Nullable ChargeReview charging;
+  private final @Nullable LowVoltage lowVoltage;
 
   private Conversion(Builder builder) {
     title = builder.title;
@@ -66,6 +67,7 @@ public final class Conversion {
     masses = builder.vehicleReview();
     kerbOnly = builder.loadCases.isEmpty();
     circuits = builder.circuits;
+    lowVoltage = builder.lowVoltage;
     charging = builder.chargePlan == null ? null : ChargeReview.of(pack, builder.chargePlan);
   }
 
@@ -95,6 +97,7 @@ public final class Conversion {
     private Chassis chassis = Chassis.unknown();
     private @Nullable Circuits circuits;
     private @Nullable ChargePlan chargePlan;
+    private @Nullable LowVoltage lowVoltage;
 
     Builder(String title) {
       this.title = title;
@@ -236,6 +239,18 @@ public final class Conversion {
       return this;
     }
 
+    /**
+     * The low-voltage side. Without it the review says with one check, {@code
+     * charging.low-voltage}, that it is NOT_CHECKED.
+     *
+     * @param value loads, battery, converter, targets
+     * @return this builder
+     */
+    public Builder lowVoltage(LowVoltage value) {
+      lowVoltage = Objects.requireNonNull(value, "lowVoltage");
+      return this;
+    }
+
     private @Nullable VehicleReview vehicleReview() {
       return masses == null
           ? null
@@ -354,6 +369,15 @@ public final class Conversion {
   }
 
   /**
+   * The low-voltage side.
+   *
+   * @return empty if nothing was told of it; the calculation sheet then says so
+   */
+  public Optional<LowVoltage> lowVoltage() {
+    return Optional.ofNullable(lowVoltage);
+  }
+
+  /**
    * Every check, once, worst first.
    *
    * @return an immutable list
@@ -364,6 +388,8 @@ public final class Conversion {
     circuits().ifPresent(all -> checks.addAll(all.checks()));
     checks.addAll(
         charging().map(ChargeReview::checks).orElseGet(() -> List.of(ChargeReview.missing())));
+    checks.addAll(
+        lowVoltage().map(LowVoltage::checks).orElseGet(() -> List.of(LowVoltage.missing())));
     checks.addAll(requirements);
     return Checks.bySeverity(checks);
   }
@@ -420,7 +446,7 @@ public final class Conversion {
    * The fingerprint of the inputs: title, customer and vehicle; pack with its cells, tables,
    * strings and links; devices; conditions; requirements; the vehicle as weighed, parts removed and
    * added, load cases, axle limits, chassis; circuits with their parts, the list of circuits,
-   * isolation, further checks; the charge plan.
+   * isolation, further checks; the charge plan; the low-voltage side.
    *
    * <p>Each by its own fields, numbers in SI to twelve significant digits, so that 0.1 m and 100 mm
    * are one input. The order of devices, requirements, parts, load cases, circuits and further
@@ -436,7 +462,8 @@ public final class Conversion {
 
   /**
    * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, circuits,
-   * isolation, charging, checks and open items; behind them the workings and the checks that pass.
+   * isolation, charging, low voltage, checks and open items; behind them the workings and the
+   * checks that pass.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */
@@ -454,6 +481,7 @@ public final class Conversion {
                 sections.circuits()));
     sections.isolation().ifPresent(all::add);
     all.add(sections.charging());
+    all.add(sections.lowVoltage());
     all.add(sections.checks());
     all.add(sections.openItems());
     return new CalculationSheet(title, subtitle, all)

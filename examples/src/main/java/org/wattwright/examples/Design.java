@@ -146,6 +146,7 @@ record Design(
     RequirementChecks.of(best, builder.build().pack(), job).forEach(builder::requirement);
     vehicle.ifPresent(design -> addVehicle(builder, design));
     ChargingParts.plan(job, devices).ifPresent(builder::charging);
+    ChargingParts.lowVoltage(job).ifPresent(builder::lowVoltage);
     job.circuits()
         .ifPresent(input -> builder.circuits(circuits(input, builder.build(), best, vehicle)));
     return new Chosen(best, links, builder.build(), vehicle);

@@ -42,6 +42,9 @@ final class JobSheet {
     design.chosen().ifPresent(chosen -> sections.add(ChargingSection.of(chosen.conversion())));
     design
         .chosen()
+        .ifPresent(chosen -> sections.add(SheetSections.of(chosen.conversion()).lowVoltage()));
+    design
+        .chosen()
         .ifPresent(chosen -> sections.add(SheetSections.of(chosen.conversion()).checks()));
     sections.add(AlternativeSection.of(design));
     sections.add(RuledOutSection.of(design.found()));

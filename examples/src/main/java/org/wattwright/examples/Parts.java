@@ -15,18 +15,19 @@ import org.wattwright.battery.Dimensions;
 import org.wattwright.battery.OpenCircuitCurve;
 import org.wattwright.battery.ResistanceTable;
 import org.wattwright.battery.TemperatureRange;
+import org.wattwright.charging.Charger;
+import org.wattwright.charging.ChargerBuilder;
+import org.wattwright.charging.DcDcConverter;
+import org.wattwright.charging.EfficiencyByLoad;
 import org.wattwright.check.Estimate;
 import org.wattwright.examples.job.CellInput;
 import org.wattwright.examples.job.DeviceInput;
 import org.wattwright.examples.job.ModuleInput;
 import org.wattwright.examples.job.StateGrid;
 import org.wattwright.units.Kind;
-import org.wattwright.charging.Charger;
-import org.wattwright.charging.ChargerBuilder;
-import org.wattwright.charging.EfficiencyByLoad;
 import org.wattwright.voltage.Device;
-import org.wattwright.voltage.DeviceRole;
 import org.wattwright.voltage.DeviceBuilder;
+import org.wattwright.voltage.DeviceRole;
 import org.wattwright.voltage.VoltageRange;
 import org.wattwright.voltage.VoltageWindow;
 
@@ -203,6 +204,17 @@ final class Parts {
             .mass(input.mass());
     input.capacitance().ifPresent(builder::capacitance);
     return builder.build();
+  }
+
+  /** Its power in {@code devices.csv} is that from the traction bus; the loads get less. */
+  static DcDcConverter converter(DeviceInput input, Quantity<ElectricPotential> output) {
+    double efficiency = input.efficiency().orElseThrow();
+    return DcDcConverter.of(input.name(), window(input.window()))
+        .outputVoltage(output)
+        .maximumOutputPower(input.power().continuous().multiply(efficiency))
+        .efficiency(EfficiencyByLoad.constant(efficiency))
+        .mass(input.mass())
+        .build();
   }
 
   private static VoltageWindow window(DeviceInput.Window input) {

@@ -38,7 +38,8 @@ final class ChargingFile {
     ChargingPoint point = ChargingPoint.of(supply(row));
     Optional<ControlPilot> pilot = row.optional("pilot current").map(ChargingFile::pilot);
     Optional<CableCoding> cable =
-        row.optional("cable resistor").map(f -> CableCoding.ofResistor(f.positive(Kind.RESISTANCE)));
+        row.optional("cable resistor")
+            .map(f -> CableCoding.ofResistor(f.positive(Kind.RESISTANCE)));
     point = pilot.isPresent() ? point.pilot(pilot.get()) : point;
     point = cable.isPresent() ? point.cable(cable.get()) : point;
     String name = row.field("name").text();

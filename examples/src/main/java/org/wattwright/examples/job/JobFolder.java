@@ -13,9 +13,9 @@ import java.util.stream.Stream;
  * A job folder: {@code job.csv}, {@code cells.csv}, {@code ocv.csv}, {@code resistance.csv}, {@code
  * charge-current.csv}, {@code modules.csv}, {@code devices.csv}; and, all or none of them, {@code
  * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
- * {@code seats.csv}; and, all or none of them, the files about the circuits;
- * and {@code rules.csv}, {@code charging-points.csv}, each or not. Other files are left
- * alone.
+ * {@code seats.csv}; and, all or none of them, the files about the circuits; and {@code rules.csv},
+ * {@code charging-points.csv}, each or not; and {@code low-voltage.csv} with {@code
+ * low-voltage-loads.csv}. Other files are left alone.
  */
 public final class JobFolder {
   private static final List<String> FILES =
@@ -63,6 +63,7 @@ public final class JobFolder {
         weighed(folder, modules, devices),
         circuits(folder),
         ChargingFile.read(folder),
+        LowVoltageFiles.read(folder),
         stated(values));
   }
 

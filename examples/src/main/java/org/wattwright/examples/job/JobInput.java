@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param circuits the circuits, the parts to choose from and what protection rests on; empty if the
  *     job leaves them out
  * @param chargingPoints where it is charged; may be empty
+ * @param lowVoltage loads, battery and targets; empty if the job says nothing about them
  * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
@@ -33,6 +34,7 @@ public record JobInput(
     Optional<VehicleInput> weighed,
     Optional<CircuitsInput> circuits,
     List<ChargingPointInput> chargingPoints,
+    Optional<LowVoltageInput> lowVoltage,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -47,6 +49,7 @@ public record JobInput(
    * @param weighed the vehicle as weighed and what changes in it
    * @param circuits the circuits and what protection rests on
    * @param chargingPoints where it is charged; may be empty
+   * @param lowVoltage loads, battery and targets; empty if the job says nothing about them
    * @param statements every requirement of {@code job.csv}
    */
   public JobInput {
