@@ -1,6 +1,7 @@
 package org.wattwright.conversion;
 
 import static org.wattwright.units.WorkshopUnits.HOUR;
+import static org.wattwright.units.WorkshopUnits.MINUTE;
 
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -112,7 +113,8 @@ final class ChargeSection {
   }
 
   private static String hours(Optional<Quantity<Time>> time) {
-    return time.map(value -> figure(Figure.of(value, HOUR))).orElse(NONE);
+    return time.map(value -> figure(Figure.of(value, HOUR.valueOf(value) < 1 ? MINUTE : HOUR)))
+        .orElse(NONE);
   }
 
   private static String energy(Quantity<Energy> energy) {

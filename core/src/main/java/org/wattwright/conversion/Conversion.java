@@ -54,6 +54,7 @@ public final class Conversion {
   private final @Nullable Circuits circuits;
   private final @Nullable Motion motion;
   private final @Nullable ChargeReview charging;
+  private final @Nullable LowVoltage lowVoltage;
 
   private Conversion(Builder builder) {
     title = builder.title;
@@ -67,6 +68,7 @@ public final class Conversion {
     masses = builder.vehicleReview();
     kerbOnly = builder.loadCases.isEmpty();
     circuits = builder.circuits;
+    lowVoltage = builder.lowVoltage;
     motion = builder.motion;
     charging = builder.chargePlan == null ? null : ChargeReview.of(pack, builder.chargePlan);
   }
@@ -98,6 +100,7 @@ public final class Conversion {
     private @Nullable Circuits circuits;
     private @Nullable Motion motion;
     private @Nullable ChargePlan chargePlan;
+    private @Nullable LowVoltage lowVoltage;
 
     Builder(String title) {
       this.title = title;
@@ -251,6 +254,18 @@ public final class Conversion {
       return this;
     }
 
+    /**
+     * The low-voltage side. Without it the review says with one check, {@code
+     * charging.low-voltage}, that it is NOT_CHECKED.
+     *
+     * @param value loads, battery, converter, targets
+     * @return this builder
+     */
+    public Builder lowVoltage(LowVoltage value) {
+      lowVoltage = Objects.requireNonNull(value, "lowVoltage");
+      return this;
+    }
+
     private @Nullable VehicleReview vehicleReview() {
       return masses == null
           ? null
@@ -382,6 +397,15 @@ public final class Conversion {
   }
 
   /**
+   * The low-voltage side.
+   *
+   * @return empty if nothing was told of it; the calculation sheet then says so
+   */
+  public Optional<LowVoltage> lowVoltage() {
+    return Optional.ofNullable(lowVoltage);
+  }
+
+  /**
    * Every check, once, worst first.
    *
    * @return an immutable list
@@ -392,6 +416,8 @@ public final class Conversion {
     circuits().ifPresent(all -> checks.addAll(all.checks()));
     checks.addAll(
         charging().map(ChargeReview::checks).orElseGet(() -> List.of(ChargeReview.missing())));
+    checks.addAll(
+        lowVoltage().map(LowVoltage::checks).orElseGet(() -> List.of(LowVoltage.missing())));
     checks.addAll(motion().map(Motion::checks).orElseGet(() -> List.of(MotionRuns.missing())));
     checks.addAll(requirements);
     return Checks.bySeverity(checks);
@@ -449,8 +475,8 @@ public final class Conversion {
    * The fingerprint of the inputs: title, customer and vehicle; pack with its cells, tables,
    * strings and links; devices; conditions; requirements; the vehicle as weighed, parts removed and
    * added, load cases, axle limits, chassis; circuits with their parts, the list of circuits,
-   * isolation, further checks; the charge plan; the vehicle in motion, laden and in winter, cycles,
-   * what is asked.
+   * isolation, further checks; the charge plan; the low-voltage side; the vehicle in motion, laden
+   * and in winter, cycles, what is asked.
    *
    * <p>Each by its own fields, numbers in SI to twelve significant digits, so that 0.1 m and 100 mm
    * are one input. The order of devices, requirements, parts, load cases, circuits and further
@@ -466,8 +492,8 @@ public final class Conversion {
 
   /**
    * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, circuits,
-   * isolation, charging, performance, range, power limit, checks and open items; behind them the
-   * workings and the checks that pass.
+   * isolation, charging, low voltage, performance, range, power limit, checks and open items; behind
+   * them the workings and the checks that pass.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */
@@ -485,6 +511,7 @@ public final class Conversion {
                 sections.circuits()));
     sections.isolation().ifPresent(all::add);
     all.add(sections.charging());
+    all.add(sections.lowVoltage());
     all.addAll(sections.motion());
     all.add(sections.checks());
     all.add(sections.openItems());

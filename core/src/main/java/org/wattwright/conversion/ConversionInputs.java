@@ -22,6 +22,9 @@ final class ConversionInputs {
     conversion
         .charging()
         .ifPresent(review -> inputs.texts.put("charge plan", CanonicalText.of(review.plan())));
+    conversion
+        .lowVoltage()
+        .ifPresent(side -> inputs.texts.put("low voltage", CanonicalText.of(side)));
     return Fingerprint.ofParts(inputs.texts);
   }
 

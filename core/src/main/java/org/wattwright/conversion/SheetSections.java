@@ -197,6 +197,15 @@ public final class SheetSections {
   }
 
   /**
+   * The low-voltage loads, what they add up to, and the checks of converter and battery.
+   *
+   * @return the section; it says so if nothing was told of them
+   */
+  public Section lowVoltage() {
+    return conversion.lowVoltage().map(LowVoltageSection::of).orElseGet(LowVoltageSection::missing);
+  }
+
+  /**
    * The review: how many of each verdict by area, with the check nearest to its limit, then all
    * that is not a pass, worst first.
    *

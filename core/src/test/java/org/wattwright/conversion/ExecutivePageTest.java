@@ -69,7 +69,7 @@ class ExecutivePageTest {
   @Test
   void everyVerdictHasItsWords() {
     Conversion open = InventedVan.conversion().build();
-    assertThat(ExecutivePage.of(open)).asString().startsWith("Open: ").contains("3 NOT CHECKED");
+    assertThat(ExecutivePage.of(open)).asString().startsWith("Open: ").contains("4 NOT CHECKED");
     Conversion broken =
         InventedVan.conversion()
             .device(InventedVan.device("heater", DeviceRole.HEATER, 60, 110))
@@ -89,7 +89,7 @@ class ExecutivePageTest {
     }
     assertThat(answer(builder.build(), ExecutiveLine.MISSING))
         .isEqualTo(
-            "7 inputs missing, 0 estimated: Conversion.masses; Conversion.charging; Conversion.motion; and 4 more.");
+            "8 inputs missing, 0 estimated: Conversion.lowVoltage; Conversion.masses; Conversion.charging; and 5 more.");
     assertThat(answer(builder.build(), ExecutiveLine.NEXT)).startsWith("Measure or ask");
   }
 

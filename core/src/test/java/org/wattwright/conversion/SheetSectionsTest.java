@@ -193,14 +193,14 @@ class SheetSectionsTest {
     List<Check> open = only(checks, CheckList.class).checks();
     assertThat(open).isNotEmpty().noneMatch(check -> check.outcome() == Outcome.PASS);
     assertThat(open).isEqualTo(van.review().subList(0, open.size()));
-    assertThat(paragraphs(checks).get(0)).startsWith("16 checks: 1 FAIL, 3 NOT CHECKED, 12 PASS.");
+    assertThat(paragraphs(checks).get(0)).startsWith("17 checks: 1 FAIL, 4 NOT CHECKED, 12 PASS.");
     assertThat(rows(van, "Checks"))
         .extracting(row -> row.subList(0, 5))
         .containsExactly(
             List.of("pack", "–", "–", "–", "1"),
             List.of("voltage windows", "1", "–", "–", "11"),
             List.of("masses, axles and tyres", "–", "1", "–", "–"),
-            List.of("charging and low voltage", "–", "1", "–", "–"),
+            List.of("charging and low voltage", "–", "2", "–", "–"),
             List.of("drive and range", "–", "1", "–", "–"));
     // 116.8 V of 110 V is 106.2 % of the limit.
     assertThat(rows(van, "Checks").get(1).subList(5, 8))
@@ -234,6 +234,7 @@ class SheetSectionsTest {
         .containsExactly(List.of("vehicle.rearAxleLimit", "missing", "yes", "axle.rear"));
     assertThat(tables.get(1).rows())
         .containsExactly(
+            List.of("Conversion.lowVoltage", "missing", "yes", "charging.low-voltage"),
             List.of("Conversion.masses", "missing", "yes", "vehicle.masses"),
             List.of("Conversion.charging", "missing", "", "charging.plan"),
             List.of("Conversion.motion", "missing", "", "drive.motion"));

@@ -4,12 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import org.wattwright.charging.Charger;
 import org.wattwright.conversion.ChargePlan;
+import org.wattwright.conversion.LowVoltage;
 import org.wattwright.examples.job.ChargingPointInput;
 import org.wattwright.examples.job.JobInput;
 import org.wattwright.examples.job.Requirement;
 import org.wattwright.voltage.Device;
+import org.wattwright.voltage.DeviceRole;
 
-/** The charge plan of a job: from empty to full as the customer drives, cells as after a round. */
+/**
+ * The charge plan of a job, from empty to full as the customer drives with the cells as after a
+ * round; and its low-voltage side.
+ */
 final class ChargingParts {
   private ChargingParts() {}
 
@@ -18,6 +23,24 @@ final class ChargingParts {
     Optional<Charger> charger =
         devices.stream().filter(Charger.class::isInstance).map(Charger.class::cast).findFirst();
     return job.chargingPoints().isEmpty() ? Optional.empty() : charger.map(c -> plan(job, c));
+  }
+
+  /** Empty if the job states no loads, or no converter whose efficiency is known. */
+  static Optional<LowVoltage> lowVoltage(JobInput job) {
+    return job.lowVoltage()
+        .flatMap(
+            input ->
+                job.devices().stream()
+                    .filter(device -> device.role() == DeviceRole.CONVERTER)
+                    .filter(device -> device.efficiency().isPresent())
+                    .findFirst()
+                    .map(
+                        device ->
+                            new LowVoltage(
+                                input.budget(),
+                                Parts.converter(device, input.voltage()),
+                                job.requirement().climate().hottest(),
+                                input.targets())));
   }
 
   private static ChargePlan plan(JobInput job, Charger charger) {

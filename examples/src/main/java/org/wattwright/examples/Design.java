@@ -150,6 +150,7 @@ record Design(
     RequirementChecks.of(best, builder.build().pack(), job).forEach(builder::requirement);
     vehicle.ifPresent(design -> addVehicle(builder, design));
     ChargingParts.plan(job, devices).ifPresent(builder::charging);
+    ChargingParts.lowVoltage(job).ifPresent(builder::lowVoltage);
     job.circuits()
         .ifPresent(input -> builder.circuits(circuits(input, builder.build(), best, vehicle)));
     Pack strings = strings(best, vehicle);

@@ -13,6 +13,7 @@ import org.wattwright.examples.job.CircuitsInput;
 import org.wattwright.examples.job.DeviceInput;
 import org.wattwright.examples.job.DriveInput;
 import org.wattwright.examples.job.JobInput;
+import org.wattwright.examples.job.LowVoltageInput;
 import org.wattwright.examples.job.ModuleInput;
 import org.wattwright.examples.job.Statement;
 
@@ -69,8 +70,12 @@ final class InputSection {
   }
 
   private static Section charging(JobInput job) {
-    return Section.of("Charging points")
-        .with(statements(job.chargingPoints().stream().map(ChargingPointInput::stated).toList()));
+    List<Statement> lowVoltage =
+        job.lowVoltage().map(LowVoltageInput::statements).orElse(List.of());
+    return Section.of("Charging points and low voltage")
+        .with(
+            statements(job.chargingPoints().stream().map(ChargingPointInput::stated).toList()),
+            statements(lowVoltage));
   }
 
   private static Section circuits(CircuitsInput input) {

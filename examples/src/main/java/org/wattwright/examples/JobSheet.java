@@ -52,6 +52,9 @@ final class JobSheet {
         .ifPresent(controls -> sections.addAll(ControlsSections.of(controls)));
     design
         .chosen()
+        .ifPresent(chosen -> sections.add(SheetSections.of(chosen.conversion()).lowVoltage()));
+    design
+        .chosen()
         .ifPresent(chosen -> sections.add(SheetSections.of(chosen.conversion()).checks()));
     sections.add(AlternativeSection.of(design));
     sections.add(RuledOutSection.of(design.found()));

@@ -17,6 +17,7 @@ import org.wattwright.battery.ResistanceTable;
 import org.wattwright.battery.TemperatureRange;
 import org.wattwright.charging.Charger;
 import org.wattwright.charging.ChargerBuilder;
+import org.wattwright.charging.DcDcConverter;
 import org.wattwright.charging.EfficiencyByLoad;
 import org.wattwright.check.Estimate;
 import org.wattwright.examples.job.CellInput;
@@ -203,6 +204,17 @@ final class Parts {
             .mass(input.mass());
     input.capacitance().ifPresent(builder::capacitance);
     return builder.build();
+  }
+
+  /** Its power in {@code devices.csv} is that from the traction bus; the loads get less. */
+  static DcDcConverter converter(DeviceInput input, Quantity<ElectricPotential> output) {
+    double efficiency = input.efficiency().orElseThrow();
+    return DcDcConverter.of(input.name(), window(input.window()))
+        .outputVoltage(output)
+        .maximumOutputPower(input.power().continuous().multiply(efficiency))
+        .efficiency(EfficiencyByLoad.constant(efficiency))
+        .mass(input.mass())
+        .build();
   }
 
   private static VoltageWindow window(DeviceInput.Window input) {

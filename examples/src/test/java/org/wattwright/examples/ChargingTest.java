@@ -21,6 +21,7 @@ import org.wattwright.check.Outcome;
 import org.wattwright.conversion.Conversion;
 import org.wattwright.conversion.DataTable;
 import org.wattwright.conversion.Drawing;
+import org.wattwright.conversion.LowVoltage;
 import org.wattwright.conversion.PlannedCharge;
 import org.wattwright.conversion.Section;
 import org.wattwright.examples.job.JobFileException;
@@ -113,6 +114,32 @@ class ChargingTest {
     assertThat(section.blocks().stream().filter(Drawing.class::isInstance).map(Drawing.class::cast))
         .hasSize(2)
         .allMatch(drawing -> drawing.toString().contains("time"));
+  }
+
+  /**
+   * The converter takes 1.5 kW from the bus at 90 %: 1.35 kW for the loads. Essential: 8.5 + 2 +
+   * 0.2 · 3.75 + 0.1 · 3.5 + 0.5 · 4.5 + 2.4 + 3 = 19.25 A; of 45 A·h · 60 % = 27 A·h that is 84.2
+   * min; parked at 15 mA: 1800 h = 75 d.
+   */
+  @Test
+  void lowVoltageByHand() {
+    LowVoltage side = conversion().lowVoltage().orElseThrow();
+    assertThat(WorkshopUnits.WATT.valueOf(side.converter().maximumOutputPower()))
+        .isCloseTo(1350, within(1e-6));
+    assertThat(WorkshopUnits.AMPERE.valueOf(side.budget().essentialCurrent()))
+        .isCloseTo(19.25, within(1e-9));
+    assertThat(WorkshopUnits.MINUTE.valueOf(side.budget().holdUp().orElseThrow()))
+        .isCloseTo(27 / 19.25 * 60, within(1e-6));
+    assertThat(WorkshopUnits.DAY.valueOf(side.budget().parkedUntilFlat().orElseThrow()))
+        .isCloseTo(75, within(1e-6));
+  }
+
+  @Test
+  void halfOfTheLowVoltageIsAMistakeAndNoneIsNotChecked() throws IOException {
+    Files.delete(folder.resolve("low-voltage.csv"));
+    assertThatThrownBy(this::conversion).hasMessageEndingWith("but lacks low-voltage.csv");
+    Files.delete(folder.resolve("low-voltage-loads.csv"));
+    assertThat(Checks.withCode(conversion().review(), "charging.low-voltage")).hasSize(1);
   }
 
   @ParameterizedTest

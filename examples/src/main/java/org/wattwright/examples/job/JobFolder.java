@@ -15,7 +15,8 @@ import java.util.stream.Stream;
  * vehicle.csv}, {@code masses.csv}, {@code bays.csv}, {@code bay-room.csv}, {@code bay-links.csv},
  * {@code seats.csv}; and, all or none of them, the files about the circuits, those about mountings,
  * and {@code drive.csv}, {@code motor.csv}, {@code current-limits.csv}; and {@code controls.csv},
- * {@code rules.csv}, {@code charging-points.csv}, each or not. Other files are left alone.
+ * {@code rules.csv}, {@code charging-points.csv}, each or not; and {@code low-voltage.csv} with
+ * {@code low-voltage-loads.csv}. Other files are left alone.
  */
 public final class JobFolder {
   private static final List<String> FILES =
@@ -66,6 +67,7 @@ public final class JobFolder {
         mountings(folder),
         drive(folder),
         ChargingFile.read(folder),
+        LowVoltageFiles.read(folder),
         stated(values));
   }
 

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param mountings patterns of fixings for the boxes of the bays; may be empty
  * @param drive how the vehicle is driven and what is asked of it; empty if the job leaves it out
  * @param chargingPoints where it is charged; may be empty
+ * @param lowVoltage loads, battery and targets; empty if the job says nothing about them
  * @param statements every requirement of {@code job.csv}, with its basis
  */
 public record JobInput(
@@ -39,6 +40,7 @@ public record JobInput(
     List<MountingInput> mountings,
     Optional<DriveInput> drive,
     List<ChargingPointInput> chargingPoints,
+    Optional<LowVoltageInput> lowVoltage,
     List<Statement> statements) {
   /**
    * Copies the lists.
@@ -56,6 +58,7 @@ public record JobInput(
    * @param mountings patterns of fixings for the boxes of the bays
    * @param drive how the vehicle is driven and what is asked of it; empty if the job leaves it out
    * @param chargingPoints where it is charged; may be empty
+   * @param lowVoltage loads, battery and targets; empty if the job says nothing about them
    * @param statements every requirement of {@code job.csv}
    */
   public JobInput {
