@@ -492,8 +492,8 @@ public final class Conversion {
 
   /**
    * The calculation sheet: cautions first, then pack, voltage windows, masses and axles, circuits,
-   * isolation, charging, low voltage, performance, range, power limit, checks and open items; behind
-   * them the workings and the checks that pass.
+   * isolation, charging, low voltage, performance, range, power limit, checks and open items;
+   * behind them the workings and the checks that pass.
    *
    * @return the sheet; {@link MarkdownSheet} prints it
    */

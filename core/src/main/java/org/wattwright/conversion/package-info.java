@@ -4,7 +4,8 @@
  * <pre>
  *   Pack, Device …, OperatingConditions ─┬▶ Conversion ─▶ review(): every check, worst first
  *   MassLedger, LoadCase …, AxleLimits, Chassis ┤       (windows: WindowReview, masses: VehicleReview,
- *   Circuits: CircuitDesign, IsolationBudget … ─┘        circuits: Circuits)
+ *   Circuits: CircuitDesign, IsolationBudget … ─┤        circuits: Circuits, charging: ChargeReview)
+ *   ChargePlan, LowVoltage ───────────────┘
  *                                                     ├▶ openItems(): who must still answer what
  *                                                     ├▶ compare(other): Comparison of two variants
  *                                                     ├▶ ExecutivePage: the answer in ten lines
