@@ -108,7 +108,8 @@ class CycleIntegratorTest {
       for (double to : segment.bends(lengthS)) {
         // A first step is stated: the library would otherwise try one out at each start.
         DormandPrince853Integrator integrator =
-            new DormandPrince853Integrator(1e-9, 60, new double[] {1e-13, 1e-4, 1e-4}, new double[] {1e-11, 1e-10, 1e-10});
+            new DormandPrince853Integrator(
+                1e-9, 60, new double[] {1e-13, 1e-4, 1e-4}, new double[] {1e-11, 1e-10, 1e-10});
         integrator.setInitialStepSize(to - from);
         y = integrator.integrate(segment, new ODEState(from, y), to).getPrimaryState();
         from = to;

@@ -148,9 +148,7 @@ class DriveReferenceTest {
       ours("RES-0" + (12 + 2 * i), Kind.AREA.siValueOf(perSquareMetre.low()));
       ours("RES-0" + (13 + 2 * i), Kind.AREA.siValueOf(perSquareMetre.high()));
     }
-    ours(
-        "RES-020",
-        Kind.AREA.siValueOf(RoadLoadEstimates.frontalArea(kilograms(1000)).typical()));
+    ours("RES-020", Kind.AREA.siValueOf(RoadLoadEstimates.frontalArea(kilograms(1000)).typical()));
     ours(
         "RES-021",
         Kind.AREA.siValueOf(RoadLoadEstimates.frontalArea(metres(1.25), metres(1.38)).typical()));
