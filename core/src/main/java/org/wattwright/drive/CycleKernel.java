@@ -15,21 +15,12 @@ import java.util.Map;
 final class CycleKernel {
   private static final double FIRST_NODE = 0.5 - Math.sqrt(3) / 6;
   private static final double SECOND_NODE = 0.5 + Math.sqrt(3) / 6;
-
-  /** Weights of both nodes up to the second one, of the method of Gauss of order four. */
-  private static final double FIRST_SHARE = 0.25 + Math.sqrt(3) / 6;
-
-  private static final double OWN_SHARE = 0.25;
   private static final int PREDICTIONS = 3;
   private static final double LONGEST_S = 1;
   private static final double SHORTEST_S = 1e-6;
 
   private final DriveModel model;
-  private final double rolling0N;
-  private final double rolling1Ns;
-  private final double rolling2Ns2;
-  private final double dragNs2;
-  private final double windMs;
+  private final double cosine;
   private final double gradeN;
   private final double auxiliaryW;
   private final double heaterW;
@@ -67,16 +58,6 @@ final class CycleKernel {
   private double stepCharge;
   private double nodeA;
 
-  /** Reciprocal of the voltage at the terminals at the last node: turns power into current. */
-  private double perVolt;
-
-  /** From the start of the step to the node, and what power has drawn up to it, as J. */
-  private double nodeS;
-
-  private double drawnJ;
-  private double firstW;
-  private double nodeV;
-
   /** Mean current of the last step. */
   double meanA;
 
@@ -89,18 +70,12 @@ final class CycleKernel {
   CycleKernel(DriveModel model, ElectricVehicle vehicle, double grade, double soc) {
     double slope = Math.atan(grade);
     this.model = model;
-    double[] rolling = model.load.rollingPolynomial(Math.cos(slope));
-    this.rolling0N = rolling[0];
-    this.rolling1Ns = rolling[1];
-    this.rolling2Ns2 = rolling[2];
-    this.dragNs2 = model.load.dragNs2PerM2();
-    this.windMs = model.load.windMs();
+    this.cosine = Math.cos(slope);
     this.gradeN = model.load.gradeN(Math.sin(slope));
     this.auxiliaryW = vehicle.fields().auxiliaryW();
     this.heaterW = vehicle.fields().heaterW();
     this.perCapacity = 1 / model.pack.capacityC();
     this.soc = soc;
-    this.perVolt = 1 / model.pack.openCircuitV(soc);
   }
 
   /** From one speed towards another; returns the speed that is reached. */
@@ -131,8 +106,8 @@ final class CycleKernel {
     if (accelerationMs2 >= 0) {
       return pieceS;
     }
-    pieceS = before(model.regeneration.fadeFromMs(), speedMs, accelerationMs2, pieceS);
-    pieceS = before(model.regeneration.fadeToMs(), speedMs, accelerationMs2, pieceS);
+    pieceS = earlier((model.regeneration.fadeFromMs() - speedMs) / accelerationMs2, pieceS);
+    pieceS = earlier((model.regeneration.fadeToMs() - speedMs) / accelerationMs2, pieceS);
     double inertiaN = model.inertiaKg[gear] * accelerationMs2;
     double startN = resistanceN(speedMs) + inertiaN;
     double endN = resistanceN(speedMs + accelerationMs2 * pieceS) + inertiaN;
@@ -142,14 +117,6 @@ final class CycleKernel {
       pieceS = earlier(changeS * startN / (startN - thereN), pieceS);
     }
     return pieceS;
-  }
-
-  private static double before(
-      double bendMs, double speedMs, double accelerationMs2, double pieceS) {
-    if (bendMs >= speedMs || bendMs <= speedMs + accelerationMs2 * pieceS) {
-      return pieceS;
-    }
-    return earlier((bendMs - speedMs) / accelerationMs2, pieceS);
   }
 
   private static double earlier(double bendS, double pieceS) {
@@ -186,16 +153,7 @@ final class CycleKernel {
   }
 
   private double resistanceN(double speedMs) {
-    return rollingN(speedMs) + airN(speedMs) + gradeN;
-  }
-
-  private double rollingN(double speedMs) {
-    return rolling0N + (rolling1Ns + rolling2Ns2 * speedMs) * speedMs;
-  }
-
-  private double airN(double speedMs) {
-    double airMs = speedMs + windMs;
-    return dragNs2 * airMs * Math.abs(airMs);
+    return model.load.rollingN(speedMs, cosine) + model.load.dragN(speedMs) + gradeN;
   }
 
   /** Adds a step to the books, unless a limit forbids it. */
@@ -203,45 +161,24 @@ final class CycleKernel {
       double fromMs, double accelerationMs2, double stepS, int gear, boolean heedLimits) {
     clearStep();
     double firstMs = fromMs + accelerationMs2 * stepS * FIRST_NODE;
-    nodeS = FIRST_NODE * stepS;
-    drawnJ = 0;
-    if (!node(firstMs, accelerationMs2, gear) && heedLimits) {
+    double firstSoc = soc - meanA * FIRST_NODE * stepS * perCapacity;
+    if (!node(firstMs, accelerationMs2, firstSoc, gear) && heedLimits) {
       return false;
     }
     double firstA = nodeA;
     double secondMs = fromMs + accelerationMs2 * stepS * SECOND_NODE;
-    nodeS = OWN_SHARE * stepS;
-    drawnJ = FIRST_SHARE * stepS * firstW;
-    if (!node(secondMs, accelerationMs2, gear) && heedLimits) {
+    double secondSoc = soc - firstA * SECOND_NODE * stepS * perCapacity;
+    if (!node(secondMs, accelerationMs2, secondSoc, gear) && heedLimits) {
       return false;
     }
-    extremes(firstA);
-    extremes(nodeA);
+    highestA = Math.max(highestA, Math.max(firstA, nodeA));
+    lowestA = Math.min(lowestA, Math.min(firstA, nodeA));
     commit(stepS / 2);
     double movedM = (fromMs + accelerationMs2 * stepS / 2) * stepS;
     gradeJ += gradeN * movedM;
     distanceM += movedM;
     timeS += stepS;
     return true;
-  }
-
-  private void extremes(double currentA) {
-    if (currentA > highestA) {
-      highestA = currentA;
-    }
-    if (currentA < lowestA) {
-      lowestA = currentA;
-    }
-  }
-
-  /**
-   * State of charge at the node, by the powers up to it and the voltage of the last node: the two
-   * nodes do not wait for one another. The error is that of the voltage, a few per cent of the
-   * charge of one step.
-   */
-  private double nodeSoc(double terminalW) {
-    firstW = terminalW;
-    return soc - (drawnJ + nodeS * terminalW) * perVolt * perCapacity;
   }
 
   private void clearStep() {
@@ -273,16 +210,15 @@ final class CycleKernel {
     chargeC += stepC;
     soc -= stepC * perCapacity;
     meanA = stepCharge / 2;
-    perVolt = 1 / nodeV;
   }
 
   /** Power at one moment; false if a limit forbids it. */
-  private boolean node(double speedMs, double accelerationMs2, int gear) {
+  private boolean node(double speedMs, double accelerationMs2, double atSoc, int gear) {
     if (speedMs == 0) {
-      return source(model.steadyW, 0, gear, 0);
+      return source(model.steadyW, 0, atSoc, gear, 0);
     }
-    double rollingN = rollingN(speedMs);
-    double airN = airN(speedMs);
+    double rollingN = model.load.rollingN(speedMs, cosine);
+    double airN = model.load.dragN(speedMs);
     double inertiaN = model.inertiaKg[gear] * accelerationMs2;
     double forceN = rollingN + airN + gradeN + inertiaN;
     stepRolling += rollingN * speedMs;
@@ -290,28 +226,28 @@ final class CycleKernel {
     stepKinetic += inertiaN * speedMs;
     double radPerS = speedMs * model.radPerM[gear];
     return forceN >= 0
-        ? drive(forceN, speedMs, radPerS, gear)
-        : brake(-forceN, speedMs, radPerS, gear);
+        ? drive(forceN, speedMs, radPerS, atSoc, gear)
+        : brake(-forceN, speedMs, radPerS, atSoc, gear);
   }
 
-  private boolean drive(double forceN, double speedMs, double radPerS, int gear) {
+  private boolean drive(double forceN, double speedMs, double radPerS, double atSoc, int gear) {
     double torqueNm = forceN / model.newtonsPerNm[gear];
     double shaftW = torqueNm * radPerS;
     double lossW = model.loss.lossW(torqueNm, radPerS);
     stepDriveline += shaftW - forceN * speedMs;
     stepMotor += lossW;
-    return source(shaftW + lossW + model.steadyW, torqueNm, gear, radPerS)
+    return source(shaftW + lossW + model.steadyW, torqueNm, atSoc, gear, radPerS)
         && forceN <= model.tractionN * (1 + 1e-9);
   }
 
   /** Draws driving power from the pack. */
-  private boolean source(double terminalW, double torqueNm, int gear, double radPerS) {
-    double place = PackTable.place(nodeSoc(terminalW));
-    double sourceV = model.pack.openCircuitAtPlace(place);
-    double ohm = model.pack.ohmAtPlace(place, terminalW >= 0);
+  private boolean source(
+      double terminalW, double torqueNm, double atSoc, int gear, double radPerS) {
+    double sourceV = model.pack.openCircuitV(atSoc);
+    double ohm = model.pack.ohm(atSoc, terminalW >= 0);
     double currentA = DriveModel.currentA(terminalW, sourceV, ohm);
     draw(currentA, sourceV, ohm);
-    return model.sourceAllowsAt(terminalW, currentA, place)
+    return model.sourceAllows(terminalW, currentA, atSoc)
         && model.shaftAllows(torqueNm, radPerS, sourceV - currentA * ohm, gear);
   }
 
@@ -320,37 +256,25 @@ final class CycleKernel {
     double batteryW = sourceV * currentA;
     stepPack += packW;
     stepBattery += batteryW;
-    if (packW > batteryW) {
-      stepReturned += packW - batteryW;
-    }
+    stepReturned += Math.max(0, packW - batteryW);
     stepSquare += currentA * currentA;
     stepCharge += currentA;
     nodeA = currentA;
-    nodeV = sourceV - currentA * ohm;
   }
 
-  private boolean brake(double forceN, double speedMs, double radPerS, int gear) {
+  private boolean brake(double forceN, double speedMs, double radPerS, double atSoc, int gear) {
     double wantedN = Math.min(forceN * model.regeneration.share(speedMs), model.brakingN);
     double torqueNm = wantedN * model.brakingNmPerN[gear];
-    double lossW = model.loss.lossW(-torqueNm, radPerS);
-    double terminalW = lossW + model.steadyW - torqueNm * radPerS;
-    double atSoc = nodeSoc(terminalW);
-    double place = PackTable.place(atSoc);
-    double sourceV = model.pack.openCircuitAtPlace(place);
-    double ohm = model.pack.ohmAtPlace(place, terminalW >= 0);
-    double currentA = DriveModel.currentA(terminalW, sourceV, ohm);
-    if (!model.packTakes(torqueNm, currentA, place)
-        || !model.shaftTakes(torqueNm, radPerS, sourceV - currentA * ohm, gear)) {
+    if (!model.takes(torqueNm, radPerS, atSoc, gear)) {
       torqueNm = model.mostBrakingNm(torqueNm, radPerS, atSoc, gear);
-      lossW = model.loss.lossW(-torqueNm, radPerS);
-      terminalW = lossW + model.steadyW - torqueNm * radPerS;
-      firstW = terminalW;
-      ohm = model.pack.ohmAtPlace(place, terminalW >= 0);
-      currentA = DriveModel.currentA(terminalW, sourceV, ohm);
     }
-    draw(currentA, sourceV, ohm);
     double motorN = torqueNm / model.brakingNmPerN[gear];
     double shaftW = torqueNm * radPerS;
+    double lossW = model.loss.lossW(-torqueNm, radPerS);
+    double terminalW = lossW + model.steadyW - shaftW;
+    double sourceV = model.pack.openCircuitV(atSoc);
+    double ohm = model.pack.ohm(atSoc, terminalW >= 0);
+    draw(DriveModel.currentA(terminalW, sourceV, ohm), sourceV, ohm);
     stepBrakes += (forceN - motorN) * speedMs;
     stepDriveline += motorN * speedMs - shaftW;
     stepMotor += lossW;

@@ -124,16 +124,11 @@ final class DriveModel {
 
   /** Whether the source side gives this power for driving. */
   boolean sourceAllows(double terminalW, double currentA, double soc) {
-    return sourceAllowsAt(terminalW, currentA, PackTable.place(soc));
-  }
-
-  /** The same, with the place of the state of charge in the table of the pack. */
-  boolean sourceAllowsAt(double terminalW, double currentA, double place) {
     return currentA <= currentLimitA * ROUNDING
         && currentA <= inverterA * ROUNDING
         && terminalW <= powerLimitW * ROUNDING
         && terminalW - steadyW <= inverterW * ROUNDING
-        && currentA <= pack.limitAtPlace(place, true) * ROUNDING;
+        && currentA <= pack.limitA(soc, true) * ROUNDING;
   }
 
   /** Whether motor and gear give this torque for driving. */
@@ -225,23 +220,12 @@ final class DriveModel {
   /** Whether motor, gear and pack take this braking torque (a magnitude). */
   boolean takes(double torqueNm, double radPerS, double soc, int gear) {
     double terminalW = terminalW(-torqueNm, radPerS);
-    double place = PackTable.place(soc);
-    double sourceV = pack.openCircuitAtPlace(place);
-    double ohm = pack.ohmAtPlace(place, terminalW >= 0);
+    double sourceV = pack.openCircuitV(soc);
+    double ohm = pack.ohm(soc, terminalW >= 0);
     double currentA = currentA(terminalW, sourceV, ohm);
-    return packTakes(torqueNm, currentA, place)
-        && shaftTakes(torqueNm, radPerS, sourceV - currentA * ohm, gear);
-  }
-
-  /** Whether the pack takes the current of this braking torque. */
-  boolean packTakes(double torqueNm, double currentA, double place) {
-    return torqueNm == 0 || currentA >= -pack.limitAtPlace(place, false) * ROUNDING;
-  }
-
-  /** Whether motor and gear take this braking torque (a magnitude). */
-  boolean shaftTakes(double torqueNm, double radPerS, double voltageV, int gear) {
-    return torqueNm <= gearNm[gear] * ROUNDING
-        && torqueNm <= motor.regenerationNm(radPerS, voltageV) * ROUNDING;
+    return (torqueNm == 0 || currentA >= -pack.limitA(soc, false) * ROUNDING)
+        && torqueNm <= gearNm[gear] * ROUNDING
+        && torqueNm <= motor.regenerationNm(radPerS, sourceV - currentA * ohm) * ROUNDING;
   }
 
   /** Most braking torque up to one that is too much. */

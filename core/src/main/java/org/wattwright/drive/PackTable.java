@@ -30,8 +30,7 @@ final class PackTable {
   }
 
   static PackTable of(Pack pack, Quantity<Temperature> temperature, Quantity<Time> duration) {
-    // One row more, the last one again, so that the end needs no question.
-    double[] rows = new double[(INTERVALS + 2) * COLUMNS];
+    double[] rows = new double[(INTERVALS + 1) * COLUMNS];
     for (int i = 0; i <= INTERVALS; i++) {
       PackState state = PackState.of(StateOfCharge.of((double) i / INTERVALS), temperature);
       int at = i * COLUMNS;
@@ -45,8 +44,6 @@ final class PackTable {
       rows[at + CHARGE_A] =
           Kind.CURRENT.siValueOf(pack.maximumChargePower(state, duration).current());
     }
-    int last = INTERVALS * COLUMNS;
-    System.arraycopy(rows, last, rows, last + COLUMNS, COLUMNS);
     return new PackTable(rows, Kind.CHARGE.siValueOf(pack.capacity()));
   }
 
@@ -80,34 +77,10 @@ final class PackTable {
   }
 
   private double at(double soc, int column) {
-    return atPlace(place(soc), column);
-  }
-
-  /** Where in the table a state of charge lies, held between its ends: looked up once for all. */
-  static double place(double soc) {
-    double place = soc * INTERVALS;
-    if (place < 0) {
-      return 0;
-    }
-    return place > INTERVALS ? INTERVALS : place;
-  }
-
-  double openCircuitAtPlace(double place) {
-    return atPlace(place, 0);
-  }
-
-  double ohmAtPlace(double place, boolean discharge) {
-    return atPlace(place, discharge ? DISCHARGE_OHM : CHARGE_OHM);
-  }
-
-  double limitAtPlace(double place, boolean discharge) {
-    return atPlace(place, discharge ? DISCHARGE_A : CHARGE_A);
-  }
-
-  private double atPlace(double place, int column) {
-    int i = (int) place;
+    double x = Math.max(0, Math.min(soc, 1)) * INTERVALS;
+    int i = Math.min((int) x, INTERVALS - 1);
     int at = i * COLUMNS + column;
     double low = rows[at];
-    return low + (place - i) * (rows[at + COLUMNS] - low);
+    return low + (x - i) * (rows[at + COLUMNS] - low);
   }
 }

@@ -105,9 +105,6 @@ public final class Regeneration implements Serializable {
   }
 
   double share(double speedMs) {
-    if (speedMs >= fadeFromMs) {
-      return share;
-    }
     return share * Math.min(1, Math.max(0, (speedMs - fadeToMs) / (fadeFromMs - fadeToMs)));
   }
 

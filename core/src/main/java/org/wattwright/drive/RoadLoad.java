@@ -481,21 +481,6 @@ public final class RoadLoad implements Serializable {
     return 0.5 * terms.densityKgPerM3 * terms.dragAreaM2 * airMs * Math.abs(airMs);
   }
 
-  /** Rolling resistance on a slope as a polynomial of speed: N, N·s/m, N·s²/m². */
-  double[] rollingPolynomial(double cosine) {
-    double pressN = terms.massKg * terms.gravity * cosine;
-    return new double[] {pressN * terms.f0, pressN * terms.f1, pressN * terms.f2};
-  }
-
-  /** Air drag for each (m/s)² of air speed. */
-  double dragNs2PerM2() {
-    return 0.5 * terms.densityKgPerM3 * terms.dragAreaM2;
-  }
-
-  double windMs() {
-    return terms.windMs;
-  }
-
   double gradeN(double sine) {
     return terms.massKg * terms.gravity * sine;
   }
