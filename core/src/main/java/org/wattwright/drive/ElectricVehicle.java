@@ -197,9 +197,7 @@ public final class ElectricVehicle implements Serializable {
    * @throws InvalidInputException if the masses differ by more than 0.5 %
    */
   public ElectricVehicle withLoad(RoadLoad load, Stance stance) {
-    double massKg = load.massKg();
-    double standingKg = Kind.MASS.siValueOf(stance.mass());
-    if (!(Math.abs(standingKg - massKg) <= 0.005 * massKg)) {
+    if (!Traction.isOfMass(stance, load.massKg())) {
       throw InvalidInputException.of(
           "ElectricVehicle.stance",
           "the mass of the road load, " + load.mass(),

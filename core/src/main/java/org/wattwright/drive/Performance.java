@@ -46,9 +46,6 @@ public final class Performance {
 
   private static final double STEEPEST_ASKED = 1;
 
-  /** A stance within this share of the mass is that of the same vehicle. */
-  private static final double SAME_MASS = 0.005;
-
   private static final Source EHSANI =
       Source.literature(
           "M. Ehsani et al., Modern Electric, Hybrid Electric and Fuel Cell Vehicles",
@@ -303,9 +300,7 @@ public final class Performance {
 
   /** The grip of a lighter vehicle would hold the torque lower than it is. */
   private boolean standsWithThisMass(Traction grip) {
-    double standingKg = Kind.MASS.siValueOf(grip.stance().mass());
-    double massKg = model.load.massKg();
-    return Math.abs(standingKg - massKg) <= SAME_MASS * massKg;
+    return Traction.isOfMass(grip.stance(), model.load.massKg());
   }
 
   /** Torque is highest at rest in the shortest gear; grip may hold it lower. */

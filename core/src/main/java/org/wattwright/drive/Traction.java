@@ -18,6 +18,9 @@ import org.wattwright.vehicle.Stance;
  * @param adhesion coefficient μ, 0 to 2
  */
 public record Traction(Stance stance, Axle driven, double adhesion) implements Serializable {
+  /** Share by which two weighings of one vehicle may differ; common practice. */
+  private static final double SAME_MASS = 0.005;
+
   /**
    * Checks the range.
    *
@@ -43,6 +46,12 @@ public record Traction(Stance stance, Axle driven, double adhesion) implements S
    */
   public static Traction of(Stance stance, Axle driven, double adhesion) {
     return new Traction(stance, driven, adhesion);
+  }
+
+  /** Whether a stance is that of a vehicle of this mass, as far as scales tell. */
+  static boolean isOfMass(Stance stance, double massKg) {
+    double standingKg = Kind.MASS.siValueOf(stance.mass());
+    return Math.abs(standingKg - massKg) <= SAME_MASS * massKg;
   }
 
   /** The same grip with another stance. */
